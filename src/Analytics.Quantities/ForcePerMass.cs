@@ -1,0 +1,80 @@
+using System.Globalization;
+
+namespace Analytics.Quantities;
+
+/// <summary>Force per body mass, held in newtons per kilogram.</summary>
+public readonly record struct ForcePerMass : IQuantity<ForcePerMass>
+{
+    private ForcePerMass(double si) => Si = si;
+
+    /// <inheritdoc/>
+    public double Si { get; }
+
+    /// <inheritdoc/>
+    public string SiUnit => "N/kg";
+
+    /// <inheritdoc/>
+    public static ForcePerMass Zero => default;
+
+    /// <inheritdoc/>
+    public static IReadOnlyList<Unit> Units { get; } =
+    [
+        new("N/kg", 1),
+    ];
+
+    /// <inheritdoc/>
+    public static ForcePerMass FromSi(double si) => new(Guard.Finite(si, "force per body mass", "N/kg"));
+
+    /// <summary>Makes a force per body mass from newtons per kilogram.</summary>
+    /// <param name="newtonsPerKilogram">Finite; in N/kg.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    public static ForcePerMass FromNewtonsPerKilogram(double newtonsPerKilogram) => FromSi(newtonsPerKilogram);
+
+    /// <summary>The force per body mass in newtons per kilogram (N/kg).</summary>
+    public double NewtonsPerKilogram => Si;
+
+    /// <summary>Sum.</summary>
+    public static ForcePerMass operator +(ForcePerMass left, ForcePerMass right) => FromSi(left.Si + right.Si);
+
+    /// <summary>Difference.</summary>
+    public static ForcePerMass operator -(ForcePerMass left, ForcePerMass right) => FromSi(left.Si - right.Si);
+
+    /// <summary>Opposite direction.</summary>
+    public static ForcePerMass operator -(ForcePerMass value) => FromSi(-value.Si);
+
+    /// <summary>Multiple.</summary>
+    public static ForcePerMass operator *(ForcePerMass left, double right) => FromSi(left.Si * right);
+
+    /// <summary>Multiple.</summary>
+    public static ForcePerMass operator *(double left, ForcePerMass right) => FromSi(left * right.Si);
+
+    /// <summary>Fraction.</summary>
+    public static ForcePerMass operator /(ForcePerMass left, double right) => FromSi(left.Si / right);
+
+    /// <summary>Ratio of two of the same kind, without unit.</summary>
+    public static double operator /(ForcePerMass left, ForcePerMass right) => left.Si / right.Si;
+
+    /// <summary>Force from force per body mass times mass.</summary>
+    public static Force operator *(ForcePerMass left, Mass right) => Force.FromNewtons(left.NewtonsPerKilogram * right.Kilograms);
+
+    /// <summary>Less.</summary>
+    public static bool operator <(ForcePerMass left, ForcePerMass right) => left.Si < right.Si;
+
+    /// <summary>Greater.</summary>
+    public static bool operator >(ForcePerMass left, ForcePerMass right) => left.Si > right.Si;
+
+    /// <summary>Less or equal.</summary>
+    public static bool operator <=(ForcePerMass left, ForcePerMass right) => left.Si <= right.Si;
+
+    /// <summary>Greater or equal.</summary>
+    public static bool operator >=(ForcePerMass left, ForcePerMass right) => left.Si >= right.Si;
+
+    /// <inheritdoc/>
+    public int CompareTo(ForcePerMass other) => Si.CompareTo(other.Si);
+
+    /// <summary>Number and SI unit, invariant culture.</summary>
+    public override string ToString() => ToString(null, CultureInfo.InvariantCulture);
+
+    /// <summary>Number and unit; <paramref name="format"/> is a unit symbol, then an optional number format after a bar: <c>"N/kg|0.0"</c>.</summary>
+    public string ToString(string? format, IFormatProvider? formatProvider) => QuantityText.Format(Si, Units, format, formatProvider);
+}
