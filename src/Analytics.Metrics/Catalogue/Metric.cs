@@ -93,6 +93,9 @@ public sealed record Metric
     /// <summary>How attempts become the day's value.</summary>
     public required TrialRule Rule { get; init; }
 
+    /// <summary>Why the day's value is the best attempt or the mean; empty when it needs no reason.</summary>
+    public string RuleReason { get; init; } = "";
+
     /// <summary>The attempts of a day as values; empty when the day has none.</summary>
     public required Func<AthleteDay, IEnumerable<TrialValue>> FromTrials { get; init; }
 

@@ -1,10 +1,13 @@
+using Analytics.Metrics.FieldPower;
+using Analytics.Metrics.Jumping;
+
 namespace Analytics.Metrics.Catalogue;
 
 /// <summary>Every metric the library knows, in report order.</summary>
 public static class MetricCatalogue
 {
     /// <summary>All metrics; identifiers are unique.</summary>
-    public static IReadOnlyList<Metric> All { get; } = [];
+    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All];
 
     /// <summary>The metric with this identifier.</summary>
     /// <param name="id">Identifier.</param>
