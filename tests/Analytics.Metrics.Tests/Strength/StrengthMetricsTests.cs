@@ -1,0 +1,86 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Strength;
+using Analytics.Quantities;
+
+namespace Analytics.Metrics.Tests.Strength;
+
+public class StrengthMetricsTests
+{
+    private static readonly Mass Hundred = Mass.FromKilograms(100);
+
+    [Fact]
+    public void All_Identifiers_AreTheCataloguesOwn()
+        => Assert.Equal(["back_squat_1rm", "bench_press_1rm", "power_clean_1rm", "back_squat_relative"], StrengthMetrics.All.Select(m => m.Id));
+
+    [Fact]
+    public void FromTrials_MeasuredSingle_HasNoFormulaErrorAndNoDoubt()
+    {
+        var day = Sets.DayOf(Hundred, Sets.Day, Sets.Of("back_squat", 200, 1));
+
+        Assert.Equal([new TrialValue(200)], StrengthMetrics.BackSquat.FromTrials(day));
+    }
+
+    [Fact]
+    public void FromTrials_OtherLiftOnly_IsEmpty()
+    {
+        var day = Sets.DayOf(Hundred, Sets.Day, Sets.Of("front_squat", 200, 1));
+
+        Assert.All(StrengthMetrics.All, m => Assert.Empty(m.FromTrials(day)));
+    }
+
+    // Wathen at 5 repetitions: 1.16583 of the load (computed from the published formula with independent arithmetic).
+    [Fact]
+    public void FromTrials_FiveRepetitions_GivesOneEstimateWithError()
+    {
+        var value = Assert.Single(StrengthMetrics.BenchPress.FromTrials(Sets.DayOf(null, null, Sets.Of("bench_press", 100, 5))));
+
+        Assert.Equal(116.583, value.Value, 3);
+        Assert.InRange(value.StandardError!.Value, 2, 6);
+        Assert.Equal("", value.Series);
+        Assert.Null(value.Doubt);
+    }
+
+    [Fact]
+    public void FromTrials_CleanOfFourRepetitions_IsDoubtful()
+    {
+        var value = Assert.Single(StrengthMetrics.PowerClean.FromTrials(Sets.DayOf(null, null, Sets.Of("power_clean", 100, 4))));
+
+        Assert.Equal("estimated from 4 repetitions, more than 3", value.Doubt);
+    }
+
+    [Fact]
+    public void RelativeBackSquat_KnownMasses_IsRatioWithUnit()
+    {
+        var value = Assert.Single(StrengthMetrics.RelativeBackSquat.FromTrials(Sets.DayOf(Mass.FromKilograms(80), Sets.Day, Sets.Of("back_squat", 160, 1))));
+
+        Assert.Equal(new TrialValue(2), value);
+        Assert.Equal("kg/kg", StrengthMetrics.RelativeBackSquat.Unit);
+    }
+
+    [Fact]
+    public void RelativeBackSquat_NeverWeighed_IsEmpty()
+        => Assert.Empty(StrengthMetrics.RelativeBackSquat.FromTrials(Sets.DayOf(null, null, Sets.Of("back_squat", 160, 1))));
+
+    [Theory]
+    [InlineData(14, null)]
+    [InlineData(15, "body mass from 2026-02-15")]
+    public void RelativeBackSquat_OldBodyMass_IsRemarkedUpon(int daysBefore, string? doubt)
+    {
+        var day = Sets.DayOf(Hundred, Sets.Day.AddDays(-daysBefore), Sets.Of("back_squat", 160, 1));
+
+        Assert.Equal(doubt, Assert.Single(StrengthMetrics.RelativeBackSquat.FromTrials(day)).Doubt);
+    }
+
+    [Fact]
+    public void All_EveryMetric_IsFilledIn()
+        => Assert.All(StrengthMetrics.All, m =>
+        {
+            Assert.NotEmpty(m.Meaning);
+            Assert.NotEmpty(m.Formula);
+            Assert.NotEmpty(m.Sources);
+            Assert.True(m.PlausibleLow < m.PlausibleHigh);
+            Assert.Equal(TrialRule.Best, m.Rule);
+            Assert.Equal(Direction.Higher, m.Better);
+            Assert.NotNull(m.PublishedError);
+        });
+}
