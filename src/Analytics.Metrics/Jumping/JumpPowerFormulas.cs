@@ -151,14 +151,14 @@ public static class JumpPowerFormulas
     [
         JohnsonBahamondePeak with
         {
-            Name = "Johnson–Bahamonde peak, second-hand form",
+            Name = "Johnson–Bahamonde peak (second-hand form)",
             Expression = "78.6·h + 60.3·m − 15.3·s − 1308",
             Fit = "coefficients from secondary copies",
             Watts = (h, m, s) => 78.6 * h + 60.3 * m - 15.3 * s - 1308,
         },
         JohnsonBahamondeMean with
         {
-            Name = "Johnson–Bahamonde mean, second-hand form",
+            Name = "Johnson–Bahamonde mean (second-hand form)",
             Expression = "43.8·h + 32.7·m − 16.8·s + 431",
             Fit = "coefficients from secondary copies",
             Watts = (h, m, s) => 43.8 * h + 32.7 * m - 16.8 * s + 431,

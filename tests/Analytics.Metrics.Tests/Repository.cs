@@ -1,0 +1,16 @@
+namespace Analytics.Metrics.Tests;
+
+/// <summary>Files of the working copy the tests run from.</summary>
+internal static class Repository
+{
+    public static string Root { get; } = Find();
+
+    public static string Path(params string[] parts) => System.IO.Path.Combine([Root, .. parts]);
+
+    private static string Find()
+    {
+        for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
+            if (File.Exists(System.IO.Path.Combine(at.FullName, "Analytics.sln"))) return at.FullName;
+        throw new DirectoryNotFoundException($"No Analytics.sln above {AppContext.BaseDirectory}; run the tests inside the working copy.");
+    }
+}
