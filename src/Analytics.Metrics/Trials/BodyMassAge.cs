@@ -5,14 +5,13 @@ namespace Analytics.Metrics.Trials;
 /// <summary>Whether the body mass behind a value is still good.</summary>
 public static class BodyMassAge
 {
-    /// <summary>A body mass older than this many days is remarked on; common practice, no source.</summary>
-    public const int StaleAfterDays = 28;
+    /// <summary>A body mass older than this many days is remarked on; our choice, no source.</summary>
+    public const int StaleAfterDays = 14;
 
     /// <summary>A remark for a value made with the day's body mass; null while the mass is fresh enough.</summary>
     /// <param name="day">The athlete's day.</param>
     public static string? Remark(AthleteDay day)
-    {
-        var age = day.BodyMassDate is { } weighed ? day.Date.DayNumber - weighed.DayNumber : 0;
-        return age <= StaleAfterDays ? null : string.Create(CultureInfo.InvariantCulture, $"body mass is {age} days old");
-    }
+        => day.BodyMassDate is { } weighed && day.Date.DayNumber - weighed.DayNumber > StaleAfterDays
+            ? string.Create(CultureInfo.InvariantCulture, $"body mass from {weighed:yyyy-MM-dd}")
+            : null;
 }

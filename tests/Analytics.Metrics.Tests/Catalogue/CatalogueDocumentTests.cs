@@ -21,7 +21,7 @@ public class CatalogueDocumentTests
         var metric = BodyMetrics.BodyMass with { Id = "x", Label = "A|B", PublishedError = new(5.8, null, "souza2020"), Sources = ["souza2020", "linthorne2001"] };
         var page = CatalogueDocument.Write([metric]);
         Assert.Contains("| A\\|B | `x` | kg | neither | mean of the attempts | body size |\n", page, StringComparison.Ordinal);
-        Assert.Contains("- Plausible: 35 to 220 kg; shown to 1 decimals.\n", page, StringComparison.Ordinal);
+        Assert.Contains("- Plausible: 35 to 220 kg. Decimals shown: 1.\n", page, StringComparison.Ordinal);
         Assert.Contains("no retest: 5.8 % (souza2020).\n", page, StringComparison.Ordinal);
         Assert.Contains("- Sources: souza2020, linthorne2001.\n", page, StringComparison.Ordinal);
     }
