@@ -1,0 +1,71 @@
+using Analytics.Statistics.Distributions;
+
+namespace Analytics.Statistics.Change;
+
+/// <summary>One athlete's change between two occasions with its error.</summary>
+/// <example>
+/// <code>
+/// var change = IndividualChange.Between(before: 140, after: 149, typicalError: 3.2, degreesOfFreedom: 21);
+/// change.Interval();          // 9 ± t(.975, 21) √2 3.2
+/// change.DetectableChange();  // the least change the interval can tell from none
+/// </code>
+/// </example>
+/// <param name="Difference">After minus before, in the unit of the test.</param>
+/// <param name="StandardError">Standard error of the difference, above 0.</param>
+/// <param name="DegreesOfFreedom">Degrees of freedom of that error; infinity when it is known.</param>
+public sealed record IndividualChange(double Difference, double StandardError, double DegreesOfFreedom)
+{
+    /// <summary>Change judged against the typical error of the test: SE = TE √(1/m + 1/k).</summary>
+    /// <param name="before">Value (mean of m occasions) before.</param>
+    /// <param name="after">Value (mean of k occasions) after.</param>
+    /// <param name="typicalError">Typical error of one occasion, above 0, from athletes tested twice without a true change.</param>
+    /// <param name="degreesOfFreedom">Degrees of freedom of the typical error; infinity when it is known.</param>
+    /// <param name="occasionsBefore">Occasions behind <paramref name="before"/>, at least 1.</param>
+    /// <param name="occasionsAfter">Occasions behind <paramref name="after"/>, at least 1.</param>
+    public static IndividualChange Between(
+        double before, double after, double typicalError, double degreesOfFreedom, int occasionsBefore = 1, int occasionsAfter = 1)
+        => new(
+            Require.Finite(after, nameof(after)) - Require.Finite(before, nameof(before)),
+            Require.Positive(typicalError, nameof(typicalError)) * Math.Sqrt(
+                1.0 / Require.AtLeast(occasionsBefore, 1, nameof(occasionsBefore)) + 1.0 / Require.AtLeast(occasionsAfter, 1, nameof(occasionsAfter))),
+            Require.DegreesOfFreedom(degreesOfFreedom, nameof(degreesOfFreedom)));
+
+    /// <summary>
+    /// Change judged against each value's own error (a fit, or the athlete's own repeats): SE = √(SE₁² + SE₂²), degrees of
+    /// freedom by Welch and Satterthwaite.
+    /// </summary>
+    /// <param name="before">Value before.</param>
+    /// <param name="errorBefore">Its standard error, above 0.</param>
+    /// <param name="degreesBefore">Degrees of freedom of that error; infinity when known.</param>
+    /// <param name="after">Value after.</param>
+    /// <param name="errorAfter">Its standard error, above 0.</param>
+    /// <param name="degreesAfter">Degrees of freedom of that error; infinity when known.</param>
+    public static IndividualChange BetweenOwnErrors(
+        double before, double errorBefore, double degreesBefore, double after, double errorAfter, double degreesAfter)
+    {
+        var a = Math.Pow(Require.Positive(errorBefore, nameof(errorBefore)), 2);
+        var b = Math.Pow(Require.Positive(errorAfter, nameof(errorAfter)), 2);
+        var weight = a * a / Require.DegreesOfFreedom(degreesBefore, nameof(degreesBefore))
+            + b * b / Require.DegreesOfFreedom(degreesAfter, nameof(degreesAfter));
+        return new(
+            Require.Finite(after, nameof(after)) - Require.Finite(before, nameof(before)),
+            Math.Sqrt(a + b),
+            weight > 0 ? (a + b) * (a + b) / weight : double.PositiveInfinity);
+    }
+
+    /// <summary>Interval of the true change: difference ± t SE.</summary>
+    /// <param name="level">Coverage, above 0 and below 1.</param>
+    public Interval Interval(double level = 0.95)
+    {
+        var reach = DetectableChange(level);
+        return new(Difference - reach, Difference + reach, level);
+    }
+
+    /// <summary>Minimal detectable change t SE: the smallest difference whose interval leaves out 0.</summary>
+    /// <param name="level">Coverage, above 0 and below 1.</param>
+    public double DetectableChange(double level = 0.95) => StudentLaw.TwoSided(level, DegreesOfFreedom) * StandardError;
+
+    /// <summary>Share of the flat-prior posterior beyond, within and below a threshold; see <see cref="FlatPriorShares"/>.</summary>
+    /// <param name="threshold">Smallest worthwhile change, 0 or more.</param>
+    public FlatPriorShares Shares(double threshold) => FlatPriorShares.Of(this, threshold);
+}

@@ -1,0 +1,29 @@
+using MathNet.Numerics;
+using MathNet.Numerics.Distributions;
+
+namespace Analytics.Statistics.Distributions;
+
+/// <summary>The F law of a ratio of two independent mean squares.</summary>
+public static class FisherLaw
+{
+    /// <summary>P(F ≤ x).</summary>
+    /// <param name="x">0 or more.</param>
+    /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>
+    /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
+    public static double Cdf(double x, double df1, double df2)
+    {
+        Require.NotNegative(x, nameof(x));
+        var share = df1 * x / (df1 * x + df2);
+        return SpecialFunctions.BetaRegularized(Require.Positive(df1, nameof(df1)) / 2, Require.Positive(df2, nameof(df2)) / 2, share);
+    }
+
+    /// <summary>The x with P(F ≤ x) = p, for example 2.929112 for p = 0.975 and df 9, 18.</summary>
+    /// <param name="p">Above 0 and below 1.</param>
+    /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>
+    /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
+    public static double Quantile(double p, double df1, double df2)
+    {
+        Require.Share(p, nameof(p));
+        return QuantileSearch.Positive(x => Cdf(x, df1, df2), x => FisherSnedecor.PDF(df1, df2, x), p);
+    }
+}

@@ -1,0 +1,56 @@
+using MathNet.Numerics.LinearAlgebra;
+
+namespace Analytics.Statistics.Reliability;
+
+/// <summary>Least-squares fit of value = athlete + trial + error to a table with gaps.</summary>
+/// <param name="ResidualSquares">Sum of squared residuals.</param>
+/// <param name="DegreesOfFreedom">Values used less free parameters.</param>
+/// <param name="WithRepeat">Athletes with two values or more; the others fit exactly and say nothing about error.</param>
+internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom, int WithRepeat)
+{
+    public static AdditiveFit Of(TrialTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        var rows = Enumerable.Range(0, table.Athletes)
+            .Select(i => Enumerable.Range(0, table.Trials).Where(j => table[i, j].HasValue).Select(j => (Trial: j, Value: table[i, j]!.Value)).ToArray())
+            .Where(r => r.Length > 1).ToArray();
+        if (rows.Length == 0) return new(0, 0, 0);
+
+        // Sweeping out each athlete's mean leaves a k × k system for the trial effects. It is singular by one for every
+        // set of trials no athlete links to another; the smallest solution is taken and the rank counted.
+        var k = table.Trials;
+        var normal = Matrix<double>.Build.Dense(k, k);
+        var right = Vector<double>.Build.Dense(k);
+        foreach (var row in rows)
+        {
+            var mean = row.Average(c => c.Value);
+            foreach (var a in row)
+            {
+                normal[a.Trial, a.Trial] += 1;
+                right[a.Trial] += a.Value - mean;
+                foreach (var b in row) normal[a.Trial, b.Trial] -= 1.0 / row.Length;
+            }
+        }
+
+        var svd = normal.Svd();
+        var tolerance = 1e-10 * svd.S[0];
+        var scaled = svd.U.TransposeThisAndMultiply(right);
+        var rank = 0;
+        for (var s = 0; s < k; s++)
+        {
+            var keep = svd.S[s] > tolerance;
+            scaled[s] = keep ? scaled[s] / svd.S[s] : 0;
+            if (keep) rank++;
+        }
+
+        var effects = svd.VT.TransposeThisAndMultiply(scaled);
+        double squares = 0;
+        foreach (var row in rows)
+        {
+            var level = row.Average(c => c.Value - effects[c.Trial]);
+            squares += row.Sum(c => Math.Pow(c.Value - effects[c.Trial] - level, 2));
+        }
+
+        return new(squares, rows.Sum(r => r.Length) - rows.Length - rank, rows.Length);
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+
+namespace Analytics.Statistics;
+
+/// <summary>Checks of arguments; every message says what, the value, the allowed range.</summary>
+internal static class Require
+{
+    public static double Finite(double value, string name)
+        => double.IsFinite(value) ? value : throw Bad(name, value, "a finite number");
+
+    public static double Positive(double value, string name)
+        => double.IsFinite(value) && value > 0 ? value : throw Bad(name, value, "above 0 and finite");
+
+    public static double NotNegative(double value, string name)
+        => double.IsFinite(value) && value >= 0 ? value : throw Bad(name, value, "0 or more and finite");
+
+    /// <summary>Strictly between 0 and 1.</summary>
+    public static double Share(double value, string name)
+        => value > 0 && value < 1 ? value : throw Bad(name, value, "above 0 and below 1");
+
+    /// <summary>Degrees of freedom: above 0, infinity for an error that is known.</summary>
+    public static double DegreesOfFreedom(double value, string name)
+        => value > 0 ? value : throw Bad(name, value, "above 0 (infinity when the error is known)");
+
+    public static int AtLeast(int value, int minimum, string name)
+        => value >= minimum ? value : throw Bad(name, value, FormattableString.Invariant($"{minimum} or more"));
+
+    /// <summary>At least <paramref name="minimum"/> values, all finite.</summary>
+    public static void Sample(IReadOnlyList<double> values, int minimum, string name)
+    {
+        ArgumentNullException.ThrowIfNull(values, name);
+        if (values.Count < minimum)
+        {
+            throw new ArgumentException(
+                FormattableString.Invariant($"{name} holds {values.Count} values; at least {minimum} are needed."), name);
+        }
+
+        for (var i = 0; i < values.Count; i++)
+        {
+            if (!double.IsFinite(values[i]))
+            {
+                throw new ArgumentException(
+                    FormattableString.Invariant($"{name}[{i}] is {values[i]}; every value must be a finite number. Leave a missing value out."), name);
+            }
+        }
+    }
+
+    private static ArgumentOutOfRangeException Bad(string name, double value, string allowed)
+        => new(name, value, string.Create(CultureInfo.InvariantCulture, $"{name} is {value}; allowed: {allowed}."));
+}
