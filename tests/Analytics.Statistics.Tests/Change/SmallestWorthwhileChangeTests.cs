@@ -1,0 +1,36 @@
+using Analytics.Statistics.Change;
+
+namespace Analytics.Statistics.Tests.Change;
+
+public class SmallestWorthwhileChangeTests
+{
+    // R: 0.2 * sd and 0.2 * sqrt(sd^2 - te^2/k).
+    [Theory]
+    [InlineData(5, 2, 1, 1, 0.916515138991168)]
+    [InlineData(5, 2, 3, 1, 0.972967967955095)]
+    [InlineData(4.2, 1.1, 1, 0.84, 0.81067872798044969)]
+    public void OfSpread_TabledCases_Agree(double sd, double te, int occasions, double observed, double corrected)
+    {
+        Oracle.Close(observed, SmallestWorthwhileChange.OfObservedSpread(sd).Value!.Value, 1e-12);
+        Oracle.Close(corrected, SmallestWorthwhileChange.OfTrueSpread(sd, te, occasions).Value!.Value, 1e-12);
+    }
+
+    [Fact]
+    public void OfTrueSpread_ErrorLargerThanSpread_ReportsNegativeVarianceAndNoValue()
+    {
+        var swc = SmallestWorthwhileChange.OfTrueSpread(1, 2);
+        Assert.Null(swc.Value);
+        Assert.Equal(-3, swc.TrueVariance);
+        Assert.Contains("no difference between athletes was found", swc.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OfObservedSpread_EqualAthletes_HasNoValue() => Assert.Null(SmallestWorthwhileChange.OfObservedSpread(0).Value);
+
+    [Fact]
+    public void Anchored_KeepsValueAndBasis()
+        => Assert.Equal(new SmallestWorthwhileChange(2.5, "set by the coach"), SmallestWorthwhileChange.Anchored(2.5, "set by the coach"));
+
+    [Fact]
+    public void Anchored_Negative_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() => SmallestWorthwhileChange.Anchored(-1, "set by the coach"));
+}

@@ -1,0 +1,94 @@
+using Analytics.Statistics.Shrinkage;
+
+namespace Analytics.Statistics.Tests.Shrinkage;
+
+public class ShrinkageTests
+{
+    private static readonly double[] s_hits = Oracle.Column("efron-morris-1975.csv", 0);
+
+    // Efron & Morris 1977 print mean .265, weight .212, and 1975 the weight 1 − .791 on the arcsine scale.
+    [Fact]
+    public void JamesStein_BattingAverages_MatchesPrintAndR()
+    {
+        double[] averages = [.. s_hits.Select(h => h / 45)];
+        var result = JamesStein.Of(averages, Oracle.Value("james_stein_raw", "error_variance"));
+        Assert.Equal(0.265, result.Mean, 3);
+        Assert.Equal(0.212, result.Weight, 3);
+        Oracle.Close(Oracle.Value("james_stein_raw", "weight"), result.Weight);
+        Oracle.Close(Oracle.Value("james_stein_raw", "first"), result.Values[0]);
+        Oracle.Close(Oracle.Value("james_stein_raw", "last"), result.Values[^1]);
+    }
+
+    [Fact]
+    public void JamesStein_ArcsineScale_MatchesPrintAndR()
+    {
+        double[] scaled = [.. s_hits.Select(h => Math.Sqrt(45) * Math.Asin(2 * h / 45 - 1))];
+        var result = JamesStein.Of(scaled, 1);
+        Assert.Equal(0.209, result.Weight, 3);
+        Oracle.Close(Oracle.Value("james_stein_arcsine", "first"), result.Values[0]);
+        Oracle.Close(Oracle.Value("james_stein_arcsine", "last"), result.Values[^1]);
+    }
+
+    // 1977: total squared error .077 for the averages, .022 shrunken, ratio 3.5 (from memory; .0753 and .0213 computed in R).
+    [Fact]
+    public void JamesStein_RestOfSeason_IsPredictedThreeTimesBetter()
+    {
+        double[] averages = [.. s_hits.Select(h => h / 45)];
+        var rest = Oracle.Column("efron-morris-1975.csv", 1);
+        var shrunken = JamesStein.Of(averages, Oracle.Value("james_stein_raw", "error_variance")).Values;
+        var own = averages.Zip(rest, (a, b) => (a - b) * (a - b)).Sum();
+        var better = shrunken.Zip(rest, (a, b) => (a - b) * (a - b)).Sum();
+        Oracle.Close(3.534859504786156, own / better, 1e-9);
+    }
+
+    [Fact]
+    public void JamesStein_ThreeValues_Throws()
+        => Assert.Contains("holds 3 values; at least 4", Assert.Throws<ArgumentException>(() => JamesStein.Of([1, 2, 3], 1)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void JamesStein_EqualValues_IsTheMean() => Assert.Equal((0, 2), (JamesStein.Of([2, 2, 2, 2], 1).Weight, JamesStein.Of([2, 2, 2, 2], 1).Values[0]));
+
+    private static readonly double[] s_schools = [28, 8, -3, 7, -1, 1, 18, 12];
+    private static readonly double[] s_errors = [15, 10, 16, 11, 9, 11, 10, 18];
+
+    // Rubin 1981, eight schools: no spread beyond error is found; centre 7.7, error 4.1 (print from memory; R).
+    [Fact]
+    public void EmpiricalBayes_EightSchools_FindsNoSpread()
+    {
+        var fit = EmpiricalBayes.Of(s_schools, s_errors);
+        Assert.Equal(0, fit.BetweenVariance);
+        Oracle.Close(Oracle.Value("eight_schools", "Q"), fit.Heterogeneity);
+        Oracle.Close(Oracle.Value("eight_schools", "centre"), fit.Centre);
+        Oracle.Close(Oracle.Value("eight_schools", "centre_error"), fit.CentreError);
+        Assert.All(fit.Values, v => Assert.Equal(fit.Centre, v.Value, 12));
+    }
+
+    [Fact]
+    public void EmpiricalBayes_KnownSpread_AgreesWithR()
+    {
+        var fit = EmpiricalBayes.Of(s_schools, s_errors, betweenVariance: 25);
+        Oracle.Close(Oracle.Value("eight_schools_tau5", "centre"), fit.Centre);
+        Oracle.Close(Oracle.Value("eight_schools_tau5", "A"), fit.Values[0].Value);
+        Oracle.Close(Oracle.Value("eight_schools_tau5", "C"), fit.Values[2].Value);
+    }
+
+    // Equal errors: the moment estimator is the variance of the values less the error variance: var(0, 10, 20) − 9 = 91.
+    [Fact]
+    public void EmpiricalBayes_EqualErrors_TakesErrorOffTheVariance()
+    {
+        var fit = EmpiricalBayes.Of([0, 10, 20], [3, 3, 3]);
+        Oracle.Close(91, fit.BetweenVariance, 1e-12);
+        Oracle.Close(0.91, fit.Values[0].Weight, 1e-12);
+    }
+
+    [Fact]
+    public void Toward_Borders_KeepOrDropTheValue()
+    {
+        Assert.Equal((10, 1), (Shrunken.Toward(10, 0, 4, 2).Value, Shrunken.Toward(10, 0, 4, 2).Weight));
+        Assert.Equal((4, 0), (Shrunken.Toward(10, 3, 4, 0).Value, Shrunken.Toward(10, 3, 4, 0).Weight));
+    }
+
+    [Fact]
+    public void EmpiricalBayes_UnequalLists_Throws()
+        => Assert.Contains("3 values but 2 standard errors", Assert.Throws<ArgumentException>(() => EmpiricalBayes.Of([1, 2, 3], [1, 1])).Message, StringComparison.Ordinal);
+}
