@@ -1,1 +1,18 @@
-return 0;
+using Analytics.Simulation.Commands;
+
+try
+{
+    switch (args.FirstOrDefault())
+    {
+        case "demo": return DemoCommand.Run(new Arguments(args[1..]), Console.Out);
+        default:
+            Console.Error.WriteLine("Commands:");
+            Console.Error.WriteLine("  " + DemoCommand.Usage);
+            return 1;
+    }
+}
+catch (ArgumentException problem)
+{
+    Console.Error.WriteLine(problem.Message);
+    return 1;
+}

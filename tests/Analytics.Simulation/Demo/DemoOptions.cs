@@ -1,0 +1,33 @@
+namespace Analytics.Simulation.Demo;
+
+/// <summary>What to leave in or out of a generated season.</summary>
+public sealed record DemoOptions
+{
+    /// <summary>Missing tests, short series, injuries, hand times and typing errors.</summary>
+    public bool WithMess { get; init; } = true;
+
+    /// <summary>The clock starts at hand lift, when the body already moves.</summary>
+    public bool WithStartArtefact { get; init; } = true;
+
+    /// <summary>Every athlete has a repetition curve of his own; otherwise all follow the same one.</summary>
+    public bool WithOwnRepetitionCurves { get; init; } = true;
+
+    /// <summary>Where true changes come from.</summary>
+    public ChangePlan Changes { get; init; } = ChangePlan.Training;
+}
+
+/// <summary>Where true changes come from.</summary>
+public enum ChangePlan
+{
+    /// <summary>Individual responses to a season of training; a third of them exactly none.</summary>
+    Training,
+
+    /// <summary>No one changes at all.</summary>
+    None,
+
+    /// <summary>
+    /// A third of the squad unchanged, a third improved by <see cref="Squad.ErrorSize.Small"/> and a third by
+    /// <see cref="Squad.ErrorSize.Large"/> typical errors, all of it between the last two testing days.
+    /// </summary>
+    TypicalErrors,
+}

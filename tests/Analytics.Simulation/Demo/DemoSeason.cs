@@ -1,0 +1,69 @@
+using Analytics.Simulation.Demo.Files;
+using Analytics.Simulation.Demo.Mess;
+using Analytics.Simulation.Demo.Squad;
+using Analytics.Simulation.Demo.Testing;
+using Analytics.Simulation.Demo.Truth;
+
+namespace Analytics.Simulation.Demo;
+
+/// <summary>A generated season: its files by path, forward slashes, and the truth behind them.</summary>
+public sealed record GeneratedSeason(IReadOnlyDictionary<string, byte[]> Files, SeasonTruth Truth);
+
+/// <summary>
+/// Makes a season of an invented club from a seed. The same seed and options give the same bytes. The model is
+/// described in docs/demo-data.md.
+/// </summary>
+public static class DemoSeason
+{
+    /// <summary>Seed of the season kept in data-demo.</summary>
+    public const ulong DemoSeed = 2026;
+
+    public static GeneratedSeason Generate(ulong seed, DemoOptions? options = null)
+    {
+        options ??= new DemoOptions();
+        var players = PlayerFactory.Draw(seed, options);
+        var spells = options.WithMess ? Availability.Draw(seed, players) : [];
+        var attendance = new Attendance(seed, options.WithMess, spells);
+        var runs = new List<RunTruth>();
+        var days = new List<TestingDay>();
+        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++) days.Add(Test(seed, day, players, attendance, runs));
+        var errors = options.WithMess ? new TypingErrors(seed, days).Make() : [];
+
+        var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
+        {
+            ["season.json"] = SeasonSheets.Settings(),
+            ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(players)),
+            ["availability.csv"] = CsvText.Plain.Write(SeasonSheets.Spells(spells, players)),
+            ["sessions.csv"] = CsvText.Plain.Write(SeasonSheets.Sessions(seed, players, spells)),
+        };
+        foreach (var (path, bytes) in days.SelectMany(d => d.Write())) files.Add(path, bytes);
+        return new GeneratedSeason(files, new SeasonTruth
+        {
+            Seed = seed, Options = options, Players = players, Spells = spells, Runs = runs, Errors = errors,
+        });
+    }
+
+    private static TestingDay Test(ulong seed, int day, IReadOnlyList<Player> players, Attendance attendance, List<RunTruth> runs)
+    {
+        Sheet body = BodyTest.Sheet(), lifts = LiftTest.Sheet(), jumps = JumpTest.Sheet(), sprints = SprintTest.Sheet(),
+            agility = AgilityTest.Sheet(), throws = ThrowTest.Sheet(), stairs = StairTest.Sheet();
+        foreach (var player in players)
+        {
+            var bench = new TestBench(seed, day, player, DayForm.Of(seed, player, day), attendance);
+            BodyTest.Run(bench, body);
+            LiftTest.Run(bench, lifts);
+            JumpTest.Run(bench, jumps);
+            SprintTest.Run(bench, sprints, runs);
+            AgilityTest.Run(bench, agility);
+            ThrowTest.Run(bench, throws);
+            StairTest.Run(bench, stairs);
+        }
+
+        return new TestingDay(SeasonCalendar.TestingDays[day], [body, lifts, jumps, sprints, agility, throws, stairs], day switch
+        {
+            SeasonCalendar.March => null,
+            SeasonCalendar.April => CsvText.Continental,
+            _ => CsvText.Plain,
+        });
+    }
+}
