@@ -1,0 +1,30 @@
+using Analytics.Notebooks.Look;
+
+namespace Analytics.Notebooks.Blocks;
+
+/// <summary>Blocks folded away behind a line: closed on a screen, open in print.</summary>
+public sealed class Folded : ReportBlock
+{
+    private readonly string _summary;
+    private readonly IReadOnlyList<Block> _body;
+
+    /// <summary>A fold.</summary>
+    /// <param name="summary">What is inside, for example <c>Methods and sources</c>.</param>
+    /// <param name="body">The blocks inside.</param>
+    public Folded(string summary, params IEnumerable<Block> body)
+    {
+        _summary = summary;
+        _body = [.. body];
+    }
+
+    /// <inheritdoc/>
+    public override void WriteHtml(Markup html)
+    {
+        html.Add($"<details class=\"fo\"><summary>{OutsideText.Label(_summary)}</summary>");
+        foreach (var block in _body) WriteInner(html, block);
+        html.Raw("</details>");
+    }
+
+    /// <inheritdoc/>
+    public override string ToText() => Join([_summary, .. _body.Select(b => b.ToText())]);
+}

@@ -1,0 +1,94 @@
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+
+namespace Analytics.Notebooks.Charts;
+
+/// <summary>Who changed: each player's change with its interval, the numbers, and plain words.</summary>
+public sealed class ChangePlot : FigureBlock
+{
+    private const int RowPixels = 26;
+    private const double NarrowestStrip = 300;
+
+    /// <summary>The axis of the change, with unit and direction.</summary>
+    public required Axis Axis { get; init; }
+
+    /// <summary>The players, in any order; drawn from the best change down.</summary>
+    public required IReadOnlyList<ChangeRow> Rows { get; init; }
+
+    /// <summary>Half width of the band "too small to matter" about zero, in the unit of the axis; null draws no band.</summary>
+    public double? TooSmall { get; init; }
+
+    /// <summary>Undecided rows shown in the chart; further ones are folded under it. Clear rows always show.</summary>
+    public int UndecidedShown { get; init; } = int.MaxValue;
+
+    /// <inheritdoc/>
+    public override DataTable Numbers => DataTable.Of(Title, Sorted(Rows), t => t
+        .Text("Player", r => r.Name)
+        .Change("Change", Axis.Unit, Axis.Decimals, r => r.Change)
+        .Change("Low", Axis.Unit, Axis.Decimals, r => r.Low)
+        .Change("High", Axis.Unit, Axis.Decimals, r => r.High)
+        .Text("What it says", r => new Cell(r.Words, r.Note, r.Tone)));
+
+    internal LinearScale Scale => LinearScale.Over(
+        Rows.SelectMany(r => new[] { r.Change, r.Low ?? 0, r.High ?? 0 }).Concat([0, TooSmall ?? 0, -(TooSmall ?? 0)]), NarrowestStrip, signed: true, air: 0.04);
+
+    internal IReadOnlyList<ChangeRow> Shown => [.. Sorted(Split.Shown)];
+
+    internal IReadOnlyList<ChangeRow> Folded => [.. Sorted(Split.Folded)];
+
+    // Of the undecided, those furthest from zero stay in sight.
+    private (IEnumerable<ChangeRow> Shown, IEnumerable<ChangeRow> Folded) Split
+    {
+        get
+        {
+            var undecided = Rows.Where(r => !r.IsClear).OrderByDescending(r => Math.Abs(r.Change)).ThenBy(r => r.Name, StringComparer.Ordinal).ToArray();
+            return (Rows.Where(r => r.IsClear).Concat(undecided.Take(UndecidedShown)), undecided.Skip(UndecidedShown));
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void WriteDrawing(Markup html) => WriteRows(html, Shown);
+
+    /// <inheritdoc/>
+    protected override void WriteMore(Markup html)
+    {
+        if (Folded.Count == 0) return;
+        html.Add($"<details class=\"more\"><summary>{Folded.Count} more where the test cannot tell yet</summary>");
+        WriteRows(html, Folded);
+        html.Raw("</details>");
+    }
+
+    private void WriteRows(Markup html, IEnumerable<ChangeRow> rows)
+    {
+        var scale = Scale;
+        new StripTable(scale, Axis, RowPixels)
+        {
+            NameHead = "Player",
+            NumbersHead = "Change (95\u2009% interval)",
+            WordsHead = "What it says",
+            Window = TooSmall is { } half ? new Window("too small to matter", -half, half) : null,
+            ZeroLine = true,
+        }.Write(html, rows.Select(r => new StripRow(r.Name, r.Group, Drawn(r, scale), Beside(r), r.Words, r.Note, r.Tone)));
+    }
+
+    private Markup Beside(ChangeRow row)
+    {
+        var limits = Figures.Limits(row.Low, row.High, Axis.Decimals, signed: true);
+        var numbers = new Markup().Add($"{Figures.Signed(row.Change, Axis.Decimals, Axis.Unit)}");
+        return limits.Length == 0 ? numbers : numbers.Add($" <i>{limits}</i>");
+    }
+
+    private static Markup Drawn(ChangeRow row, LinearScale scale)
+    {
+        const double y = RowPixels / 2.0;
+        var marks = new Markup();
+        if (row.Low is { } low && row.High is { } high && LinearScale.CanDraw(low) && LinearScale.CanDraw(high))
+            marks.Add(Marks.Span(scale.Percent(low), scale.Percent(high), y));
+        if (!LinearScale.CanDraw(row.Change)) return marks;
+        var at = scale.Percent(row.Change);
+        return marks.Add(row.IsClear ? Marks.Diamond(at, y) : row.Verdict is ChangeVerdict.TooSmallToMatter ? Marks.Small(at, y) : Marks.Hollow(at, y));
+    }
+
+    private IOrderedEnumerable<ChangeRow> Sorted(IEnumerable<ChangeRow> rows)
+        => rows.OrderBy(r => Axis.Better == Better.Lower ? r.Change : -r.Change).ThenBy(r => r.Name, StringComparer.Ordinal);
+}

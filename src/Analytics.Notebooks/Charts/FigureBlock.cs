@@ -1,0 +1,57 @@
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+
+namespace Analytics.Notebooks.Charts;
+
+/// <summary>
+/// A chart: a drawing that needs no script, the same chart as data for a page that can draw it live, and the
+/// numbers as a table.
+/// </summary>
+public abstract class FigureBlock : ReportBlock
+{
+    // Below this width of the window the drawing reads better than a live chart.
+    private const int NarrowestLive = 640;
+
+    /// <summary>Title: the question or the quantity.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>A short remark beside the title, for example the timing method; may be empty.</summary>
+    public string TitleNote { get; init; } = string.Empty;
+
+    /// <summary>A remark under the chart; may be empty.</summary>
+    public string Remark { get; init; } = string.Empty;
+
+    /// <summary>The numbers of the chart as a table.</summary>
+    public abstract DataTable Numbers { get; }
+
+    /// <inheritdoc/>
+    public sealed override void WriteHtml(Markup html)
+    {
+        var drawing = new Markup();
+        WriteDrawing(drawing);
+        var id = StableId.Of("fig", Title + "\n" + drawing);
+        html.Add($"<figure class=\"fig\" aria-labelledby=\"{id}\" data-live-min=\"{NarrowestLive}\"><figcaption id=\"{id}\">{Title}");
+        if (TitleNote.Length > 0) html.Add($" <small>{TitleNote}</small>");
+        html.Add($"</figcaption><div class=\"fig-static\">{drawing}</div>");
+        html.Add($"<details class=\"fig-table\"><summary>Numbers as a table</summary>");
+        Numbers.WriteHtml(html);
+        html.Raw("</details>");
+        WriteMore(html);
+        if (Remark.Length > 0) html.Add($"<p class=\"nt\">{Remark}</p>");
+        html.Raw("</figure>");
+    }
+
+    /// <inheritdoc/>
+    public sealed override string ToText() => Join(Numbers.ToText(), Remark);
+
+    /// <summary>Writes the drawing that needs no script.</summary>
+    /// <param name="html">Where it is written.</param>
+    protected abstract void WriteDrawing(Markup html);
+
+    /// <summary>Writes what follows the chart whether it is live or not.</summary>
+    /// <param name="html">Where it is written.</param>
+    protected virtual void WriteMore(Markup html)
+    {
+    }
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using System.Text;
+using Analytics.Notebooks.Look;
+
+namespace Analytics.Notebooks.Tables;
+
+/// <summary>Writes a <see cref="DataTable"/> as HTML.</summary>
+internal static class DataTableHtml
+{
+    // A table this short stays on one printed page.
+    private const int FewRows = 14;
+
+    public static void Write(Markup html, DataTable table)
+    {
+        html.Add($"<table class=\"{(table.Shown <= FewRows ? "dt few" : "dt")}\" style=\"{CardLabels(table.Columns)}\"><caption>{table.Caption}</caption><thead><tr>");
+        foreach (var column in table.Columns) WriteHead(html, column);
+        html.Raw("</tr></thead><tbody>");
+        foreach (var row in table.Rows.Take(table.Shown)) WriteRow(html, table.Columns, row);
+        html.Raw("</tbody></table>");
+    }
+
+    private static void WriteHead(Markup html, Column column)
+    {
+        var classes = column.Numeric ? " class=\"n\"" : OutsideText.HasLongWord(column.Head) ? " class=\"lg\"" : string.Empty;
+        html.Raw("<th scope=\"col\"" + classes + ">").Add($"{OutsideText.Label(column.Head)}");
+        if (column.Unit.Length > 0) html.Add($" <small>{column.Unit}</small>");
+        html.Raw("</th>");
+    }
+
+    private static void WriteRow(Markup html, IReadOnlyList<Column> columns, IReadOnlyList<Cell> cells)
+    {
+        var name = OutsideText.Label(cells[0].Text);
+        html.Raw(OutsideText.HasLongWord(name) ? "<tr><th scope=\"row\" class=\"lg\">" : "<tr><th scope=\"row\">").Add($"{name}");
+        WriteNote(html, cells[0]);
+        html.Raw("</th>");
+        for (var i = 1; i < cells.Count; i++)
+        {
+            var classes = Classes(columns[i], cells[i]);
+            if (classes.Length == 0) html.Raw("<td>");
+            else html.Add($"<td class=\"{classes}\">");
+            if (!cells[i].IsEmpty) html.Add($"{cells[i].Text}");
+            else if (cells[i].Note.Length == 0) html.Raw(Figures.Missing);
+            WriteNote(html, cells[i]);
+            html.Raw("</td>");
+        }
+        html.Raw("</tr>");
+    }
+
+    private static string Classes(Column column, Cell cell)
+    {
+        var classes = new List<string>();
+        if (column.Numeric) classes.Add("n");
+        if (cell is { IsEmpty: true, Note.Length: 0 }) classes.Add("e muted-t");
+        else if (cell.Tone is not Tone.Plain) classes.Add(ToneClass.Words(cell.Tone));
+        if (OutsideText.HasLongWord(cell.Text ?? string.Empty) || OutsideText.HasLongWord(cell.Note)) classes.Add("lg");
+        return string.Join(' ', classes);
+    }
+
+    private static void WriteNote(Markup html, Cell cell)
+    {
+        if (cell.Note.Length > 0) html.Add($"<small>{cell.Note}</small>");
+    }
+
+    // The heads as labels of the cards: once per table, not once per cell, which keeps a long table small.
+    // The sheet has the rules that show them.
+    private static Markup CardLabels(IReadOnlyList<Column> columns)
+        => new Markup().Raw(string.Join(';', columns.Skip(1).Select((c, i) => string.Create(
+            CultureInfo.InvariantCulture, $"--l{i + 2}:'{CssText(OutsideText.Cut(c.HeadWithUnit, OutsideText.LongestLabel))}'"))));
+
+    // Everything but plain letters and digits becomes a CSS escape: no head can end the string or the element.
+    private static string CssText(string text)
+    {
+        var css = new StringBuilder();
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (rune.IsAscii && (Rune.IsLetterOrDigit(rune) || rune.Value == ' ')) css.Append((char)rune.Value);
+            else css.Append(CultureInfo.InvariantCulture, $"\\{rune.Value:x} ");
+        }
+        return css.ToString();
+    }
+}
