@@ -14,7 +14,14 @@ public sealed record SeasonData
     /// <summary>The testing days, by date.</summary>
     public required IReadOnlyList<TestingDay> Days { get; init; }
 
-    /// <summary>Rows that failed a check, in file order. Nothing read is dropped without a line here.</summary>
+    /// <summary>Training sessions of sessions.csv, in file order; empty when there is no such file.</summary>
+    public IReadOnlyList<TrainingSession> Sessions { get; init; } = [];
+
+    /// <summary>
+    /// What failed a check, in file order. Nothing read is dropped without a line here. One entry may stand for many rows
+    /// (a table whose head is wrong) or for none (a file that could not be opened, a cell left out of a row that was kept):
+    /// count rows with <see cref="RowsHeldBack"/>.
+    /// </summary>
     public required IReadOnlyList<HeldBackRow> HeldBack { get; init; }
 
     /// <summary>Things worth saying that held nothing back, such as an unknown column.</summary>
@@ -34,14 +41,15 @@ public sealed record SeasonData
 }
 
 /// <summary>A row that failed a check.</summary>
-/// <param name="File">Path inside the season folder.</param>
-/// <param name="Line">Line or sheet row, from 1.</param>
+/// <param name="File">Path inside the season folder, forward slashes; sheet after '#' for a workbook.</param>
+/// <param name="Line">Line or sheet row, from 1; 0 when the whole file is at fault.</param>
 /// <param name="Column">Column head; empty when the whole row is at fault.</param>
 /// <param name="Value">The cell as read, shortened if very long.</param>
 /// <param name="Reason">What is wrong and what is allowed.</param>
 /// <param name="Remedy">What would mend it.</param>
 /// <param name="AthleteId">The athlete, where the row names a known one.</param>
-public sealed record HeldBackRow(string File, int Line, string Column, string Value, string Reason, string Remedy, string? AthleteId = null);
+/// <param name="Rows">Data rows this entry stands for: 1 for a row, more for a whole table, 0 for a file that could not be opened or for a cell left out of a row that was kept.</param>
+public sealed record HeldBackRow(string File, int Line, string Column, string Value, string Reason, string Remedy, string? AthleteId = null, int Rows = 1);
 
 /// <summary>A remark about the input.</summary>
 /// <param name="File">Path inside the season folder.</param>
@@ -49,8 +57,8 @@ public sealed record HeldBackRow(string File, int Line, string Column, string Va
 public sealed record InputNote(string File, string Text);
 
 /// <summary>A file that was read.</summary>
-/// <param name="Path">Path inside the season folder, forward slashes.</param>
-/// <param name="Sha256">SHA-256 of its bytes, lower-case hex.</param>
+/// <param name="Path">Path inside the season folder, forward slashes; sheet after '#' for a workbook.</param>
+/// <param name="Sha256">SHA-256 of its bytes, lower-case hex; empty when it could not be opened.</param>
 /// <param name="Rows">Data rows read.</param>
 /// <param name="Kept">Data rows kept.</param>
 /// <param name="HeldBack">Data rows held back.</param>

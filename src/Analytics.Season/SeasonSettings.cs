@@ -1,3 +1,5 @@
+using Analytics.Metrics.Trials;
+
 namespace Analytics.Season;
 
 /// <summary>Choices of a season, from season.json.</summary>
@@ -23,6 +25,15 @@ public sealed record SeasonSettings
 
     /// <summary>Unit reports use for running speed: <c>mph</c>, <c>m/s</c>, <c>km/h</c>, <c>yd/s</c>.</summary>
     public string SpeedUnit { get; init; } = "mph";
+
+    /// <summary>Timing of a run whose row names none; null when the season sets no default.</summary>
+    public TimingMethod? DefaultTiming { get; init; }
+
+    /// <summary>Start of a sprint whose row names none; null when the season sets no default.</summary>
+    public StartType? DefaultStart { get; init; }
+
+    /// <summary>Method of a vertical jump whose row names none; null when the season sets no default.</summary>
+    public JumpMethod? DefaultJumpMethod { get; init; }
 
     /// <summary>Pairs of testing days close enough that no true change is expected; they give the typical error.</summary>
     public IReadOnlyList<RetestPair> Retests { get; init; } = [];

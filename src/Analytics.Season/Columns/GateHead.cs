@@ -1,0 +1,44 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Analytics.Quantities;
+
+namespace Analytics.Season.Columns;
+
+/// <summary>Reads the head of a timing-gate column: <c>t_10yd_s</c>.</summary>
+internal static partial class GateHead
+{
+    /// <summary>Highest speed allowed between two gates, m/s: a little over the fastest 10 m section measured in a 100 m race (12.42 m/s, Berlin 2009).</summary>
+    public const double HighestSpeed = 12.5;
+
+    /// <summary>Highest mean acceleration allowed from the start to a gate, m/s²; common practice, no source.</summary>
+    public const double HighestAcceleration = 12;
+
+    /// <summary>Lowest mean speed allowed between two gates, m/s; common practice, no source.</summary>
+    public const double LowestSpeed = 1.5;
+
+    /// <summary>The gate a normalised head names; null when it is no gate with units.</summary>
+    public static QuantityColumn? Read(string head)
+    {
+        var match = Gate().Match(head);
+        if (!match.Success || !double.TryParse(match.Groups["d"].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return null;
+        var metres = number * Length.Units.Single(u => u.Symbol == match.Groups["u"].Value).ToSi;
+        if (metres is < 0.5 or > 500) return null;
+        var unit = Duration.Units.Single(u => u.Symbol == match.Groups["t"].Value);
+        var other = Duration.Units.Single(u => u.Symbol == (unit.Symbol == "s" ? "ms" : "s"));
+        return new QuantityColumn(head[..head.LastIndexOf('_')], [unit, other], Fastest(metres), Slowest(metres)) { Gate = metres };
+    }
+
+    /// <summary>Whether a head names a gate but not all of its units.</summary>
+    public static bool LacksUnit(string head) => Bare().IsMatch(head);
+
+    private static double Fastest(double metres) => Math.Max(Math.Sqrt(2 * metres / HighestAcceleration), metres / HighestSpeed);
+
+    /// <summary>A second of reaction and a walk to the first gate.</summary>
+    private static double Slowest(double metres) => 1 + metres / LowestSpeed;
+
+    [GeneratedRegex(@"^t_?(?<d>\d+(\.\d+)?)_?(?<u>yd|m|ft)_(?<t>s|ms)$")]
+    private static partial Regex Gate();
+
+    [GeneratedRegex(@"^t_?\d+(\.\d+)?(_?[a-z]{1,4})?(_[a-z]{1,4})?$")]
+    private static partial Regex Bare();
+}

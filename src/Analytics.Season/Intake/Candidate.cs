@@ -1,0 +1,39 @@
+using Analytics.Metrics.Trials;
+using Analytics.Season.Columns;
+
+namespace Analytics.Season.Intake;
+
+/// <summary>A table that was read, for checks that look across rows.</summary>
+/// <param name="Tally">Its count.</param>
+/// <param name="Head">Its head.</param>
+internal sealed record ReadTable(FileTally Tally, HeadMap Head);
+
+/// <summary>A trial whose own row is in order; checks across rows may still hold it back.</summary>
+/// <param name="Trial">The trial.</param>
+/// <param name="Table">Where it was read.</param>
+internal readonly record struct Candidate(Trial Trial, ReadTable Table)
+{
+    /// <summary>Holds the row back after all.</summary>
+    public void HoldBack(CellFault fault) => Table.Tally.HoldBack(Trial.Source!.Line, [fault], Trial.AthleteId);
+}
+
+/// <summary>The candidates of one day.</summary>
+internal sealed class CandidateDay(DateOnly date)
+{
+    public DateOnly Date { get; } = date;
+
+    public List<Candidate> Candidates { get; private set; } = [];
+
+    /// <summary>Holds back every candidate for which a fault is found.</summary>
+    public void HoldBackWhere(Func<Candidate, CellFault?> check)
+    {
+        var kept = new List<Candidate>(Candidates.Count);
+        foreach (var candidate in Candidates)
+        {
+            if (check(candidate) is { } fault) candidate.HoldBack(fault);
+            else kept.Add(candidate);
+        }
+
+        Candidates = kept;
+    }
+}

@@ -1,0 +1,40 @@
+using Analytics.Metrics.Trials;
+using Analytics.Season.Columns;
+
+namespace Analytics.Season.Trials;
+
+/// <summary>A kind of table of a testing day: its columns, and how a row becomes a trial.</summary>
+internal abstract class TrialTable
+{
+    /// <summary>Who the row is about.</summary>
+    public static readonly Column AthleteId = new("athlete_id", needed: true);
+
+    /// <summary>Number of the attempt; rows without are numbered as they stand.</summary>
+    public static readonly NumberColumn Attempt = new("attempt", 1, 1000, whole: true);
+
+    /// <summary>Name of the file without ending, or of the sheet.</summary>
+    public abstract string Name { get; }
+
+    /// <summary>The columns it may have.</summary>
+    public abstract IReadOnlyList<Column> Columns { get; }
+
+    /// <summary>Whether it may have timing-gate columns.</summary>
+    public virtual bool HasGates => false;
+
+    /// <summary>Makes the trial; its result is used only when the row has no fault.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="place">Whose it is, when and where.</param>
+    public abstract Trial? Read(RowCells row, TrialPlace place);
+
+    /// <summary>Every table a testing day may have, in reading order.</summary>
+    public static IReadOnlyList<TrialTable> All { get; } =
+        [new BodyTable(), new LiftsTable(), new JumpsTable(), new SprintsTable(), new AgilityTable(), new ThrowsTable(), new StairsTable()];
+}
+
+/// <summary>Whose trial a row is, when and where.</summary>
+/// <param name="AthleteId">Identifier as in the athlete list.</param>
+/// <param name="Date">The day.</param>
+/// <param name="Source">Place in the input.</param>
+/// <param name="Settings">Settings of the season.</param>
+/// <param name="Numbers">Numbers attempts that have none.</param>
+internal sealed record TrialPlace(string AthleteId, DateOnly Date, TrialSource Source, SeasonSettings Settings, AttemptNumbers Numbers);
