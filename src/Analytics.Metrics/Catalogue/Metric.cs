@@ -61,7 +61,8 @@ public enum Quality
 /// <param name="StandardError">Error of this attempt known from its own fit or formula; null when none is known.</param>
 /// <param name="Series">Scale it was measured on, for example <c>electronic, three-point start</c>; values of two series are never compared. Empty when there is only one scale.</param>
 /// <param name="Doubt">A remark that travels with the value ("more than 10 repetitions"); null when there is none.</param>
-public sealed record TrialValue(double Value, double? StandardError = null, string Series = "", string? Doubt = null);
+/// <param name="ErrorDegreesOfFreedom">Degrees of freedom of <paramref name="StandardError"/>, for a Student t interval; null when it is taken as known.</param>
+public sealed record TrialValue(double Value, double? StandardError = null, string Series = "", string? Doubt = null, int? ErrorDegreesOfFreedom = null);
 
 /// <summary>Typical error known from a published study.</summary>
 /// <param name="Percent">Coefficient of variation in percent; null when the study gives an absolute error.</param>

@@ -16,7 +16,7 @@ public sealed record FitOptions
     public double GradientTolerance { get; init; } = 1e-12;
 
     /// <summary>First damping, relative to the scaled normal equations; larger is more cautious.</summary>
-    public double StartDamping { get; init; } = 1e-3;
+    public double StartDamping { get; init; } = 0.1;
 
     /// <summary>Lower bounds, one per parameter (negative infinity for none); null for no bounds.</summary>
     public IReadOnlyList<double>? Lower { get; init; }

@@ -14,7 +14,7 @@ public static class LambertW
     private const double ELow = 1.4456468917292502e-16;
 
     // Below this s the series below is good to double precision without any call of exp.
-    private const double SeriesOnly = 0.8;
+    private const double SeriesOnly = 0.7;
 
     /// <summary>W0(x).</summary>
     /// <param name="x">At least -1/e = -0.36787944117144233; infinity is not allowed.</param>
@@ -24,6 +24,7 @@ public static class LambertW
     {
         if (!double.IsFinite(x)) throw OutOfRange(x);
         if (x == 0) return x;
+        if (x > Math.E) return NewtonOnLogarithms(x);
         if (x > -0.2) return Halley(x);
 
         var aboveBranchPoint = Math.FusedMultiplyAdd(EHigh, x, 1) + (ELow * x);
@@ -90,27 +91,30 @@ public static class LambertW
         return sum * s;
     }
 
+    // Below e: Halley on w - x exp(-w) = 0.
     private static double Halley(double x)
     {
-        // Start: a ratio good near 0, the two-logarithm asymptote far out.
-        double w;
-        if (x < 3) w = x < 0 ? x * (1 - x) : Math.Log(1 + (x / (1 + (0.5 * x))));
-        else
+        var w = x < 0 ? x * (1 - x) : Math.Log(1 + (x / (1 + (0.5 * x))));
+        while (true)
         {
-            var log = Math.Log(x);
-            var logLog = Math.Log(log);
-            w = log - logLog + (logLog / log);
-        }
-
-        for (var i = 0; i < 20; i++)
-        {
-            // Written with x·exp(-w), which cannot overflow.
             var miss = w - (x * Math.Exp(-w));
             var step = miss / (w + 1 - ((w + 2) * miss / (2 * (w + 1))));
             w -= step;
-            if (Math.Abs(step) <= 1e-6 * Math.Abs(w)) break;
+            if (Math.Abs(step) <= 1e-6 * Math.Abs(w)) return w;
         }
-        return w;
+    }
+
+    // From e on: Newton on w + ln w = ln x, which keeps its digits and cannot overflow.
+    private static double NewtonOnLogarithms(double x)
+    {
+        var target = Math.Log(x);
+        var w = target - Math.Log(target) + (Math.Log(target) / target);
+        while (true)
+        {
+            var step = (w + Math.Log(w) - target) / (1 + (1 / w));
+            w -= step;
+            if (Math.Abs(step) <= 1e-9 * w) return w;
+        }
     }
 
     // ln(1 + x) with full relative precision for small x (Kahan's correction).
