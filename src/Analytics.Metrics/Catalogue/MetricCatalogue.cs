@@ -1,5 +1,6 @@
 using Analytics.Metrics.FieldPower;
 using Analytics.Metrics.Jumping;
+using Analytics.Metrics.Sprinting;
 using Analytics.Metrics.Strength;
 
 namespace Analytics.Metrics.Catalogue;
@@ -8,7 +9,7 @@ namespace Analytics.Metrics.Catalogue;
 public static class MetricCatalogue
 {
     /// <summary>All metrics; identifiers are unique.</summary>
-    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. StrengthMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All];
+    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. StrengthMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All, .. SprintMetrics.All];
 
     /// <summary>The metric with this identifier.</summary>
     /// <param name="id">Identifier.</param>

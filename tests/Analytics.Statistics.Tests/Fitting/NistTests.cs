@@ -1,5 +1,5 @@
 using Analytics.Statistics.Fitting;
-using Analytics.Tests;
+using Analytics.Metrics.Tests;
 
 namespace Analytics.Statistics.Tests.Fitting;
 

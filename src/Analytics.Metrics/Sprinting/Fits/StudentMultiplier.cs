@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using MathNet.Numerics.Distributions;
+using Analytics.Statistics.Distributions;
 
 namespace Analytics.Metrics.Sprinting.Fits;
 
@@ -8,5 +8,5 @@ internal static class StudentMultiplier
 {
     private static readonly ConcurrentDictionary<int, double> Known = new();
 
-    public static double Of(int degreesOfFreedom) => Known.GetOrAdd(degreesOfFreedom, df => StudentT.InvCDF(0, 1, df, 0.975));
+    public static double Of(int degreesOfFreedom) => Known.GetOrAdd(degreesOfFreedom, df => StudentLaw.TwoSided(0.95, df));
 }
