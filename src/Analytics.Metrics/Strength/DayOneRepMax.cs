@@ -13,7 +13,7 @@ public static class DayOneRepMax
 {
     /// <summary>The best supported 1RM of these sets; null when there are none.</summary>
     /// <param name="sets">Sets of one lift by one athlete on one day, in any order.</param>
-    /// <param name="formula">Equation for estimates; <see cref="OneRepMaxFormulas.Default"/> when null.</param>
+    /// <param name="formula">Equation for estimates; <see cref="OneRepMaxFormulas.DefaultFor"/> when null.</param>
     /// <exception cref="ArgumentException">The sets are of more than one lift.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A set is out of range; see <see cref="OneRepMax.Estimate"/>.</exception>
     public static OneRepMaxResult? From(IEnumerable<LiftSet> sets, OneRepMaxFormula? formula = null)

@@ -40,7 +40,7 @@ public sealed record FormulaSpread
     public static FormulaSpread Of(string lift, Mass load, double repetitions)
     {
         // Epley never breaks down: it speaks for the checks that all equations share.
-        OneRepMaxFormulas.Epley.Estimate(load, repetitions);
+        GeneralFormulas.Epley.Estimate(load, repetitions);
         return new([.. OneRepMaxFormulas.All
             .Where(f => f.AppliesTo(lift, load, repetitions))
             .Select(f => new FormulaValue(f, f.Estimate(load, repetitions), f.ValidRange.Contains(repetitions)))]);

@@ -22,7 +22,7 @@ public static class OneRepMax
 
     /// <summary>The 1RM that a set speaks for.</summary>
     /// <param name="set">Load above 0, repetitions from 1, reserve from 0 to 10 (none noted means to failure).</param>
-    /// <param name="formula">Equation for an estimate; <see cref="OneRepMaxFormulas.Default"/> when null. Not used for a measured 1RM.</param>
+    /// <param name="formula">Equation for an estimate; <see cref="OneRepMaxFormulas.DefaultFor"/> when null. Not used for a measured 1RM.</param>
     /// <exception cref="ArgumentOutOfRangeException">Load, repetitions or reserve out of range, or outside what <paramref name="formula"/> is defined for.</exception>
     /// <exception cref="ArgumentException"><paramref name="formula"/> is made for another lift.</exception>
     public static OneRepMaxResult Estimate(LiftSet set, OneRepMaxFormula? formula = null)
@@ -30,7 +30,7 @@ public static class OneRepMax
         ArgumentNullException.ThrowIfNull(set);
         var reserve = Checked(set);
         var effective = set.Repetitions + reserve;
-        return effective > 1 ? Estimated(set, formula ?? OneRepMaxFormulas.Default, reserve, effective) : Measured(set);
+        return effective > 1 ? Estimated(set, formula ?? OneRepMaxFormulas.DefaultFor(effective), reserve, effective) : Measured(set);
     }
 
     private static OneRepMaxResult Measured(LiftSet set) => new()

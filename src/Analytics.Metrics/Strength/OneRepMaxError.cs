@@ -7,8 +7,8 @@ namespace Analytics.Metrics.Strength;
 /// SE² = scatter² + disagreement² + reserve².
 /// <list type="bullet">
 /// <item>scatter: people differ in how many repetitions they manage at the same share of their maximum. Mayhew 2004
-/// (61 college players) found general equations off by up to ± 14.1 lb; the mean maximum of such players is 310.0 lb,
-/// so 4.5 %, at 12.3 repetitions. It is taken to grow with the square root of the repetitions beyond the first
+/// (61 Division II players) found equations off by up to ± 14.1 lb; another 51 such players averaged 310.0 lb and 12.3
+/// repetitions, which makes 4.5 %. It is taken to grow with the square root of the repetitions beyond the first
 /// (our choice: nothing is extrapolated from a single). A person's own lasting bias is inside it.</item>
 /// <item>disagreement: standard deviation between the equations that apply, since which one fits this squad is unknown.</item>
 /// <item>reserve: one repetition of error in a judged reserve [halperin2022], none in a set to failure.</item>
@@ -29,10 +29,10 @@ internal static class OneRepMaxError
         return Mass.FromKilograms(Math.Sqrt(scatter * scatter + disagreement * disagreement + reserved * reserved));
     }
 
-    // The default equation has a value everywhere; a step back of one repetition stays at one or more.
+    // A step back of at most one repetition stays at one or more, where the default equation always has a value.
     private static double KilogramsPerRepetition(Mass load, double effective)
     {
-        var formula = OneRepMaxFormulas.Default;
+        var formula = OneRepMaxFormulas.DefaultFor(effective);
         var step = Math.Min(1, effective - 1);
         return (formula.Estimate(load, effective) - formula.Estimate(load, effective - step)).Kilograms / step;
     }

@@ -10,7 +10,7 @@ public static class StrengthMetrics
     /// <summary>Days after which a body mass is remarked upon (our choice, no source).</summary>
     public const int BodyMassStaleAfterDays = 14;
 
-    private const string OneRepMaxFormulaText = "1RM = load w [kg] of a single to failure; else 100 w / (48.8 + 53.8 e^(−0.075 n)), n = repetitions + repetitions in reserve";
+    private const string OneRepMaxFormulaText = "1RM = load w [kg] of a single to failure; else 36 w / (37 − n) up to n = 10 and w (1 + n/30) beyond, n = repetitions + repetitions in reserve";
 
     private static readonly PublishedError AnyLift = new(Percent: 4.2, Absolute: null, "grgic2020");
 
@@ -41,7 +41,7 @@ public static class StrengthMetrics
         PlausibleHigh = 4,
         Meaning = "How many times the own body mass can be squatted once; it favours light players.",
         Formula = "back squat 1RM [kg] / body mass [kg]; " + OneRepMaxFormulaText,
-        Sources = ["wathen1994", "grgic2020", "oba2014"],
+        Sources = ["brzycki1993", "epley1985", "mayhew1995", "grgic2020", "oba2014"],
         PublishedError = AnyLift,
     };
 
@@ -62,7 +62,7 @@ public static class StrengthMetrics
         PlausibleHigh = high,
         Meaning = meaning,
         Formula = OneRepMaxFormulaText,
-        Sources = ["wathen1994", error.SourceKey],
+        Sources = ["brzycki1993", "epley1985", "mayhew1995", error.SourceKey],
         PublishedError = error,
     };
 
