@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Analytics.Quantities;
 
 /// <summary>A physical quantity held as one finite double in its SI unit.</summary>
@@ -10,9 +12,18 @@ public interface IQuantity
     string SiUnit { get; }
 }
 
-/// <summary>What every quantity offers: a validating factory, order, and text with its unit.</summary>
+/// <summary>What every quantity offers: a validating factory, arithmetic with its own kind, order, and text with its unit.</summary>
+/// <remarks>
+/// A quantity is one double: 8 bytes, zero by default. It is never NaN or infinite; a result that would be is refused with an
+/// <see cref="ArgumentOutOfRangeException"/>. There is no conversion to or from double but by a unit. Text is a number and a
+/// unit, in the invariant culture unless another is asked for; a format is a unit symbol, then an optional number format
+/// after a bar: <c>"lb|0.0"</c>.
+/// </remarks>
 /// <typeparam name="TSelf">The quantity itself.</typeparam>
-public interface IQuantity<TSelf> : IQuantity, IComparable<TSelf>, IEquatable<TSelf>, IFormattable
+public interface IQuantity<TSelf> : IQuantity, IComparable<TSelf>, IEquatable<TSelf>, IFormattable,
+    IComparisonOperators<TSelf, TSelf, bool>,
+    IAdditionOperators<TSelf, TSelf, TSelf>, ISubtractionOperators<TSelf, TSelf, TSelf>,
+    IMultiplyOperators<TSelf, double, TSelf>, IDivisionOperators<TSelf, double, TSelf>
     where TSelf : struct, IQuantity<TSelf>
 {
     /// <summary>Makes a quantity from its SI magnitude.</summary>
