@@ -53,8 +53,7 @@ public sealed record OneRepMaxFormula
     /// <exception cref="ArgumentOutOfRangeException">Load or repetitions for which the equation has no meaning.</exception>
     public Mass Estimate(Mass load, double repetitions)
     {
-        if (load <= Mass.Zero)
-            throw new ArgumentOutOfRangeException(nameof(load), load, $"{Name}: the load must be above 0 kg; got {load}.");
+        Require.Positive(load, "The load");
         if (!Matches(load))
             throw new ArgumentOutOfRangeException(nameof(load), load, $"{Name} is made for a load of {OnlyLoad!.Value.ToString("lb|0.#", null)} only; got {load.ToString("lb|0.#", null)}.");
         if (!IsDefinedAt(repetitions))

@@ -10,7 +10,7 @@ public static class RelativeStrength
     /// <param name="lifted">Mass lifted.</param>
     /// <param name="bodyMass">Body mass, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">Body mass is 0.</exception>
-    public static double Ratio(Mass lifted, Mass bodyMass) => lifted.Kilograms / Positive(bodyMass).Kilograms;
+    public static double Ratio(Mass lifted, Mass bodyMass) => lifted.Kilograms / Require.Positive(bodyMass, "Body mass").Kilograms;
 
     /// <summary>Kilograms lifted per kilogram of body mass to the power b.</summary>
     /// <param name="lifted">Mass lifted.</param>
@@ -20,9 +20,6 @@ public static class RelativeStrength
     public static AllometricScore Allometric(Mass lifted, Mass bodyMass, AllometricExponent exponent)
     {
         ArgumentNullException.ThrowIfNull(exponent);
-        return new(lifted.Kilograms / Math.Pow(Positive(bodyMass).Kilograms, exponent.Value), exponent);
+        return new(lifted.Kilograms / Math.Pow(Require.Positive(bodyMass, "Body mass").Kilograms, exponent.Value), exponent);
     }
-
-    private static Mass Positive(Mass bodyMass) => bodyMass > Mass.Zero ? bodyMass
-        : throw new ArgumentOutOfRangeException(nameof(bodyMass), bodyMass, $"Body mass must be above 0 kg; got {bodyMass}.");
 }

@@ -8,7 +8,7 @@ public sealed class RepetitionTable
 {
     private readonly Dictionary<double, double> _percent;
 
-    internal RepetitionTable(string name, string sourceKey, string evidence, params (double Repetitions, double Percent)[] rows)
+    internal RepetitionTable(string name, string? sourceKey, string evidence, params (double Repetitions, double Percent)[] rows)
     {
         Name = name;
         SourceKey = sourceKey;
@@ -20,8 +20,8 @@ public sealed class RepetitionTable
     /// <summary>Name for lists.</summary>
     public string Name { get; }
 
-    /// <summary>Key into docs/references.md.</summary>
-    public string SourceKey { get; }
+    /// <summary>Key into docs/references.md; null for common practice without a source.</summary>
+    public string? SourceKey { get; }
 
     /// <summary>How well the table is documented.</summary>
     public string Evidence { get; }

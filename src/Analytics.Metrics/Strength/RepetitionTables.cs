@@ -15,7 +15,7 @@ public static class RepetitionTables
 
     /// <summary>A chart common in weight rooms (common practice, no source).</summary>
     public static RepetitionTable WeightRoom { get; } = new(
-        "Weight-room chart", "practice", "common practice, no source",
+        "Weight-room chart", null, "common practice, no source",
         (1, 100), (2, 95), (3, 90), (4, 88), (5, 86), (6, 83), (7, 80), (8, 78), (9, 76), (10, 75), (11, 72), (12, 70));
 
     /// <summary>

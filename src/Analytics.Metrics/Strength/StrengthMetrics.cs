@@ -1,4 +1,3 @@
-using System.Globalization;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Trials;
 
@@ -7,9 +6,6 @@ namespace Analytics.Metrics.Strength;
 /// <summary>The strength metrics of the catalogue. Each day gives at most one value: see <see cref="DayOneRepMax"/>.</summary>
 public static class StrengthMetrics
 {
-    /// <summary>Days after which a body mass is remarked upon (our choice, no source).</summary>
-    public const int BodyMassStaleAfterDays = 14;
-
     private const string OneRepMaxFormulaText = "1RM = load w [kg] of a single to failure; else 36 w / (37 − n) up to n = 10 and w (1 + n/30) beyond, n = repetitions + repetitions in reserve";
 
     private static readonly PublishedError AnyLift = new(Percent: 4.2, Absolute: null, "grgic2020");
@@ -71,15 +67,10 @@ public static class StrengthMetrics
     private static IEnumerable<TrialValue> RelativeValues(AthleteDay day)
     {
         if (day.BodyMass is not { Kilograms: > 0 } mass || Best(day, Lifts.BackSquat) is not { } best) return [];
-        var doubts = new[] { best.Doubt, StaleBodyMass(day) }.OfType<string>().ToList();
+        var doubts = new[] { best.Doubt, BodyMassAge.Remark(day) }.OfType<string>().ToList();
         return [new TrialValue(
             RelativeStrength.Ratio(best.Value, mass),
             best.StandardError / mass,
             Doubt: doubts.Count == 0 ? null : string.Join("; ", doubts))];
     }
-
-    private static string? StaleBodyMass(AthleteDay day)
-        => day.BodyMassDate is { } taken && day.Date.DayNumber - taken.DayNumber > BodyMassStaleAfterDays
-            ? string.Create(CultureInfo.InvariantCulture, $"body mass from {taken:yyyy-MM-dd}")
-            : null;
 }
