@@ -9,12 +9,13 @@ public sealed record SmallestWorthwhileChange(double? Value, string Basis, doubl
     /// <summary>Share of the observed SD between athletes; 0.2 is common [hopkins2004]. The observed SD holds test error, so this is a little large.</summary>
     /// <param name="standardDeviation">Observed SD between athletes, 0 or more; 0 gives no value.</param>
     /// <param name="share">Share, above 0.</param>
-    public static SmallestWorthwhileChange OfObservedSpread(double standardDeviation, double share = 0.2)
+    /// <param name="among">Whose spread it is, for the text.</param>
+    public static SmallestWorthwhileChange OfObservedSpread(double standardDeviation, double share = 0.2, string among = "athletes")
     {
         Require.Positive(share, nameof(share));
         return Require.NotNegative(standardDeviation, nameof(standardDeviation)) > 0
-            ? new(share * standardDeviation, FormattableString.Invariant($"{share} of the observed SD between athletes"))
-            : new(null, "none: the athletes do not differ");
+            ? new(share * standardDeviation, FormattableString.Invariant($"{share} of the observed SD between {among}"))
+            : new(null, $"none: {among} do not differ");
     }
 
     /// <summary>Share of the SD between athletes freed of test error: √(SD² − TE²/k).</summary>
@@ -23,15 +24,17 @@ public sealed record SmallestWorthwhileChange(double? Value, string Basis, doubl
     /// <param name="typicalError">Typical error of one occasion, 0 or more.</param>
     /// <param name="occasions">Occasions averaged in each value, k, at least 1.</param>
     /// <param name="share">Share, above 0.</param>
-    public static SmallestWorthwhileChange OfTrueSpread(double standardDeviation, double typicalError, int occasions = 1, double share = 0.2)
+    /// <param name="among">Whose spread it is, for the text.</param>
+    public static SmallestWorthwhileChange OfTrueSpread(
+        double standardDeviation, double typicalError, int occasions = 1, double share = 0.2, string among = "athletes")
     {
         Require.Positive(share, nameof(share));
         Require.AtLeast(occasions, 1, nameof(occasions));
         var variance = Math.Pow(Require.NotNegative(standardDeviation, nameof(standardDeviation)), 2)
             - Math.Pow(Require.NotNegative(typicalError, nameof(typicalError)), 2) / occasions;
         return variance > 0
-            ? new(share * Math.Sqrt(variance), FormattableString.Invariant($"{share} of the SD between athletes, test error taken off"), variance)
-            : new(null, "none: no difference between athletes was found beyond test error", variance);
+            ? new(share * Math.Sqrt(variance), FormattableString.Invariant($"{share} of the SD between {among}, test error taken off"), variance)
+            : new(null, $"none: no difference between {among} was found beyond test error", variance);
     }
 
     /// <summary>A value set by a person or a source, for example what decides a race or a selection.</summary>

@@ -1,0 +1,62 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Statistics.Change;
+using Analytics.Statistics.Distributions;
+
+namespace Analytics.Metrics.Profile;
+
+/// <summary>One athlete against the middle of the position group.</summary>
+/// <param name="AthleteId">Identifier of the athlete.</param>
+/// <param name="Group">Position group.</param>
+/// <param name="Value">Day value.</param>
+/// <param name="Middle">Middle of the group, in the metric's unit.</param>
+/// <param name="Score">
+/// Standardised score: distance from the middle in SDs between athletes of a group as observed, positive when better (or higher, without a better direction);
+/// null when it cannot be stated.
+/// </param>
+/// <param name="ScoreError">Standard error of the score from test error alone; null when no error is known.</param>
+/// <param name="Likely">Best guess of the true distance from the middle in the metric's unit, positive when better: the observed one times <paramref name="Weight"/>; null when it cannot be stated.</param>
+/// <param name="LikelyError">Standard deviation of that guess.</param>
+/// <param name="Weight">Weight of the athlete's own distance, true variance/(true variance + error variance); null when it cannot be stated.</param>
+/// <param name="ProbabilityBehind">Probability that the true value is worse than the middle by more than the margin; null when it cannot be stated.</param>
+/// <param name="Reason">Why something above is missing, in plain words; null when nothing is.</param>
+public sealed record AthleteStanding(
+    string AthleteId, string Group, DayValue Value, double Middle, double? Score, double? ScoreError,
+    double? Likely, double? LikelyError, double? Weight, double? ProbabilityBehind, string? Reason)
+{
+    /// <summary>Value minus middle, in the metric's unit, not turned by direction.</summary>
+    public double Difference => Value.Value - Middle;
+
+    internal static AthleteStanding Of(
+        SquadProfile profile, Metric metric, DayValue value, GroupSummary group, WithinGroupSpread? spread,
+        MetricReliability reliability, SmallestWorthwhileChange margin)
+    {
+        var bare = new AthleteStanding(value.AthleteId, group.Group, value, group.Middle, null, null, null, null, null, null, null);
+        if (group.Values.N < profile.MinimumGroup)
+            return bare with { Reason = $"only {group.Values.N} of the group did this test; {profile.MinimumGroup} are needed to compare" };
+        if (spread is not { StandardDeviation: > 0 })
+            return bare with { Reason = spread is null ? "too few athletes did this test to say how much they differ" : "everybody scored the same" };
+
+        var better = metric.Better == Direction.Lower ? -bare.Difference : bare.Difference;
+        var error = reliability.ErrorAt(value.Value);
+        var scored = bare with { Score = better / spread.StandardDeviation, ScoreError = error / spread.StandardDeviation };
+        if (error is null) return scored with { Reason = reliability.Basis };
+        if (spread.TrueVariance is not > 0)
+            return scored with { Reason = "athletes of a group differ no more than test error explains" };
+        if (metric.Better == Direction.Neither) return scored with { Reason = "no direction is better" };
+        if (!reliability.HoldsDayToDayVariation)
+            return scored with { Reason = "only same-day attempts tell of error here; they leave out day-to-day variation" };
+
+        // Given the middle, the true distance is normal with mean w·d and variance w·TE²; the middle's own error adds w² times its variance.
+        var variance = spread.TrueVariance.Value;
+        var weight = variance / (variance + error.Value * error.Value);
+        var likely = weight * better;
+        var deviation = Math.Sqrt(weight * error.Value * error.Value + Math.Pow(weight * (group.MiddleError ?? 0), 2));
+        return scored with
+        {
+            Likely = likely,
+            LikelyError = deviation,
+            Weight = weight,
+            ProbabilityBehind = deviation > 0 ? NormalLaw.Cdf((-(margin.Value ?? 0) - likely) / deviation) : null,
+        };
+    }
+}

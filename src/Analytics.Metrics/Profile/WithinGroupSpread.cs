@@ -1,0 +1,43 @@
+using Analytics.Statistics.Change;
+using Analytics.Statistics.Summaries;
+
+namespace Analytics.Metrics.Profile;
+
+/// <summary>Spread between athletes of the same group, pooled over groups: a small group cannot state its own.</summary>
+/// <param name="StandardDeviation">Observed, test error included, in the metric's unit.</param>
+/// <param name="ErrorVariance">Mean squared typical error at the athletes' values; null when no error is known.</param>
+/// <param name="Athletes">Athletes behind it.</param>
+/// <param name="Groups">Groups with two or more athletes.</param>
+/// <param name="DegreesOfFreedom">Athletes less groups.</param>
+public sealed record WithinGroupSpread(double StandardDeviation, double? ErrorVariance, int Athletes, int Groups, int DegreesOfFreedom)
+{
+    /// <summary>Fewest degrees of freedom for a spread worth stating.</summary>
+    internal const int Fewest = 5;
+
+    /// <summary>Variance between athletes freed of test error; negative when they differ no more than error explains; null without an error.</summary>
+    public double? TrueVariance => StandardDeviation * StandardDeviation - ErrorVariance;
+
+    /// <summary>Pools the spread; null when there are too few athletes.</summary>
+    internal static WithinGroupSpread? Of(SquadProfile profile, MetricDay day, MetricReliability reliability)
+    {
+        var groups = day.Values.Where(v => profile.GroupOf(v.AthleteId) is not null)
+            .GroupBy(v => profile.GroupOf(v.AthleteId)!).Select(g => g.Select(v => v.Value).ToArray()).Where(g => g.Length > 1).ToList();
+        var df = groups.Sum(g => g.Length - 1);
+        if (df < Fewest) return null;
+        var variance = groups.Sum(g => (g.Length - 1) * Moments.Variance(g)) / df;
+        double? error = reliability.Error is null ? null : groups.SelectMany(g => g).Average(v => Math.Pow(reliability.ErrorAt(v)!.Value, 2));
+        return new(Math.Sqrt(variance), error, groups.Sum(g => g.Length), groups.Count, df);
+    }
+
+    /// <summary>The smallest worthwhile change: the coach's own figure, else a share of this spread.</summary>
+    internal static SmallestWorthwhileChange Worthwhile(SquadProfile profile, MetricDay day, WithinGroupSpread? spread)
+    {
+        if (profile.Worthwhile.TryGetValue(day.Metric.Id, out var set)) return SmallestWorthwhileChange.Anchored(set, "set by the coach");
+        if (spread is null) return new(null, $"none: fewer than {Fewest} athletes to compare within groups");
+        var among = FormattableString.Invariant(
+            $"athletes of the same group ({spread.Athletes} in {spread.Groups} groups, {day.Values.Max(v => v.Date):yyyy-MM-dd})");
+        return spread.ErrorVariance is { } error
+            ? SmallestWorthwhileChange.OfTrueSpread(spread.StandardDeviation, Math.Sqrt(error), 1, profile.WorthwhileShare, among)
+            : SmallestWorthwhileChange.OfObservedSpread(spread.StandardDeviation, profile.WorthwhileShare, among);
+    }
+}
