@@ -28,8 +28,6 @@ public static class PowerMetrics
         Meaning = "How far the body is thrown forward from a standing start; horizontal explosive power.",
         Formula = "d [cm], line to nearest heel mark",
         Sources = ["markovic2004"],
-        // Upper end of the range printed for seven jump tests (2.4 to 4.6 %), one session.
-        PublishedError = new(4.6, null, "markovic2004"),
     };
 
     /// <summary>Stair power.</summary>

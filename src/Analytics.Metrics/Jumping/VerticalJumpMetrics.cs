@@ -27,8 +27,6 @@ public static class VerticalJumpMetrics
         Label = "Squat jump height",
         Meaning = "How high the body rises from a held squat, without the help of a dip.",
         Sources = ["linthorne2001", "markovic2004"],
-        // Upper end of the range printed for seven jump tests (2.4 to 4.6 %), one session.
-        PublishedError = new(4.6, null, "markovic2004"),
     };
 
     /// <summary>Peak power of a countermovement jump by <see cref="JumpPowerFormulas.Default"/>.</summary>

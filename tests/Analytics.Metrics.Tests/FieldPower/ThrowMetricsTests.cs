@@ -26,11 +26,6 @@ public class ThrowMetricsTests
         Assert.InRange(value, ThrowMetrics.SeatedChest.PlausibleLow, ThrowMetrics.SeatedChest.PlausibleHigh);
     }
 
-    // Typical error of 0.10 m between the fifth and sixth throw, Duncan and others 2005.
-    [Fact]
-    public void OverheadBack_PublishedError_IsThePrintedOne()
-        => Assert.Equal((null, 0.10, "duncan2005"), (ThrowMetrics.OverheadBack.PublishedError!.Percent, ThrowMetrics.OverheadBack.PublishedError.Absolute, ThrowMetrics.OverheadBack.PublishedError.SourceKey));
-
     [Fact]
     public void All_KindsOfThrow_AreKeptApart()
     {

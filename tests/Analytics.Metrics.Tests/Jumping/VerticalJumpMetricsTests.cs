@@ -93,6 +93,15 @@ public class VerticalJumpMetricsTests
             Assert.Single(VerticalJumpMetrics.CountermovementPeakPower.FromTrials(day with { BodyMassDate = Days.Date.AddDays(-14) })).Doubt, StringComparison.Ordinal);
     }
 
+    // Alves Souza and others 2020 print 5.8 % for the height of 41 men, force plate, 2 to 7 days apart. It is the only between-day figure we know here:
+    // errors of jumps minutes apart would make every change look real.
+    [Fact]
+    public void PublishedError_OnlyBetweenDayFigures_AreCarried()
+    {
+        var known = Assert.Single(JumpMetrics.All.Concat(Metrics.FieldPower.PowerMetrics.All), m => m.PublishedError is not null);
+        Assert.Equal(("cmj_height", 5.8, null, "souza2020"), (known.Id, known.PublishedError!.Percent, known.PublishedError.Absolute, known.PublishedError.SourceKey));
+    }
+
     [Fact]
     public void CountermovementPeakPower_Formula_IsTheDefaultFormula()
         => Assert.Contains("63.6·h [cm] + 42.7·m [kg] − 1846.5 (" + JumpPowerFormulas.Default.Name, VerticalJumpMetrics.CountermovementPeakPower.Formula, StringComparison.Ordinal);
