@@ -1,3 +1,4 @@
+using Analytics.Notebooks.Charts.Live;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 
@@ -25,12 +26,13 @@ public sealed class ChangePlot : FigureBlock
     public override DataTable Numbers => DataTable.Of(Title, Sorted(Rows), t => t
         .Text("Player", r => r.Name)
         .Change("Change", Axis.Unit, Axis.Decimals, r => r.Change)
-        .Change("Low", Axis.Unit, Axis.Decimals, r => r.Low)
-        .Change("High", Axis.Unit, Axis.Decimals, r => r.High)
+        .Numeric("95\u2009% interval", Axis.Unit, r => Figures.Limits(r.Low, r.High, Axis.Decimals, signed: true).Trim('(', ')'))
         .Text("What it says", r => new Cell(r.Words, r.Note, r.Tone)));
 
     internal LinearScale Scale => LinearScale.Over(
         Rows.SelectMany(r => new[] { r.Change, r.Low ?? 0, r.High ?? 0 }).Concat([0, TooSmall ?? 0, -(TooSmall ?? 0)]), NarrowestStrip, signed: true, air: 0.04);
+
+    internal Window? Window => TooSmall is { } half ? new Window("too small to matter", -half, half) : null;
 
     internal IReadOnlyList<ChangeRow> Shown => [.. Sorted(Split.Shown)];
 
@@ -58,15 +60,19 @@ public sealed class ChangePlot : FigureBlock
         html.Raw("</details>");
     }
 
+    private protected override int NarrowestLive => 820;
+
+    private protected override PlotFigure Live() => ChangeFigure.Of(this, RowPixels);
+
     private void WriteRows(Markup html, IEnumerable<ChangeRow> rows)
     {
         var scale = Scale;
-        new StripTable(scale, Axis, RowPixels)
+        new StripTable(scale, Axis)
         {
             NameHead = "Player",
             NumbersHead = "Change (95\u2009% interval)",
             WordsHead = "What it says",
-            Window = TooSmall is { } half ? new Window("too small to matter", -half, half) : null,
+            Window = Window,
             ZeroLine = true,
         }.Write(html, rows.Select(r => new StripRow(r.Name, r.Group, Drawn(r, scale), Beside(r), r.Words, r.Note, r.Tone)));
     }
@@ -80,13 +86,12 @@ public sealed class ChangePlot : FigureBlock
 
     private static Markup Drawn(ChangeRow row, LinearScale scale)
     {
-        const double y = RowPixels / 2.0;
         var marks = new Markup();
         if (row.Low is { } low && row.High is { } high && LinearScale.CanDraw(low) && LinearScale.CanDraw(high))
-            marks.Add(Marks.Span(scale.Percent(low), scale.Percent(high), y));
+            marks.Add(Marks.Span(scale.Percent(low), scale.Percent(high)));
         if (!LinearScale.CanDraw(row.Change)) return marks;
         var at = scale.Percent(row.Change);
-        return marks.Add(row.IsClear ? Marks.Diamond(at, y) : row.Verdict is ChangeVerdict.TooSmallToMatter ? Marks.Small(at, y) : Marks.Hollow(at, y));
+        return marks.Add(row.IsClear ? Marks.Diamond(at) : row.Verdict is ChangeVerdict.TooSmallToMatter ? Marks.Small(at) : Marks.Hollow(at));
     }
 
     private IOrderedEnumerable<ChangeRow> Sorted(IEnumerable<ChangeRow> rows)

@@ -1,4 +1,5 @@
 using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts.Live;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 
@@ -10,9 +11,6 @@ namespace Analytics.Notebooks.Charts;
 /// </summary>
 public abstract class FigureBlock : ReportBlock
 {
-    // Below this width of the window the drawing reads better than a live chart.
-    private const int NarrowestLive = 640;
-
     /// <summary>Title: the question or the quantity.</summary>
     public required string Title { get; init; }
 
@@ -33,8 +31,9 @@ public abstract class FigureBlock : ReportBlock
         var id = StableId.Of("fig", Title + "\n" + drawing);
         html.Add($"<figure class=\"fig\" aria-labelledby=\"{id}\" data-live-min=\"{NarrowestLive}\"><figcaption id=\"{id}\">{Title}");
         if (TitleNote.Length > 0) html.Add($" <small>{TitleNote}</small>");
-        html.Add($"</figcaption><div class=\"fig-static\">{drawing}</div>");
-        html.Add($"<details class=\"fig-table\"><summary>Numbers as a table</summary>");
+        html.Add($"</figcaption><div class=\"fig-static\">{drawing}</div><div class=\"fig-live\" hidden=\"\"></div>");
+        html.Raw("<script type=\"application/json\" class=\"fig-data\">").Raw(Live().Json).Raw("</script>");
+        html.Raw("<details class=\"fig-table\"><summary>Numbers as a table</summary>");
         Numbers.WriteHtml(html);
         html.Raw("</details>");
         WriteMore(html);
@@ -42,12 +41,20 @@ public abstract class FigureBlock : ReportBlock
         html.Raw("</figure>");
     }
 
+    /// <summary>The chart as a Plotly.NET object, for a notebook that wants to change it.</summary>
+    public Plotly.NET.GenericChart ToPlotly() => Live().Chart;
+
     /// <inheritdoc/>
     public sealed override string ToText() => Join(Numbers.ToText(), Remark);
 
     /// <summary>Writes the drawing that needs no script.</summary>
     /// <param name="html">Where it is written.</param>
     protected abstract void WriteDrawing(Markup html);
+
+    // Below this width of the window, in pixels, the drawing reads better than a live chart.
+    private protected virtual int NarrowestLive => 640;
+
+    private protected abstract PlotFigure Live();
 
     /// <summary>Writes what follows the chart whether it is live or not.</summary>
     /// <param name="html">Where it is written.</param>

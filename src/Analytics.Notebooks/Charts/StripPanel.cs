@@ -1,3 +1,4 @@
+using Analytics.Notebooks.Charts.Live;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 
@@ -32,19 +33,21 @@ public sealed class StripPanel : FigureBlock
     protected override void WriteDrawing(Markup html)
     {
         var scale = Scale;
-        new StripTable(scale, Axis with { Quantity = string.Empty }, RowPixels) { NameHead = string.Empty, NumbersHead = "middle", Panel = true }
+        new StripTable(scale, Axis with { Quantity = string.Empty }) { NameHead = string.Empty, NumbersHead = "middle", Panel = true }
             .Write(html, Groups.Select(g => new StripRow(
                 g.Name, string.Empty, Drawn(g, scale), new Markup().Add($"{Figures.Plain(g.Middle, Axis.Decimals)}"), string.Empty, string.Empty, Tone.Plain)));
     }
+
+    private protected override PlotFigure Live() => StripPanelFigure.Of(this, RowPixels, UsualStrip);
 
     private static Markup Drawn(StripGroup group, LinearScale scale)
     {
         var marks = new Markup();
         var dots = group.Dots.Where(d => LinearScale.CanDraw(d.Value)).ToArray();
         var offsets = Swarm.Offsets([.. dots.Select(d => scale.Percent(d.Value) * UsualStrip / 100)], 7, 8);
-        for (var i = 0; i < dots.Length; i++) marks.Add(Marks.Dot(scale.Percent(dots[i].Value), 16 + offsets[i]));
-        if (group.Middle is { } middle && LinearScale.CanDraw(middle)) marks.Add(Marks.Middle(scale.Percent(middle), 7, 26));
-        if (group.MiddleBefore is { } before && LinearScale.CanDraw(before)) marks.Add(Marks.Ring(scale.Percent(before), 4));
+        marks.Add(Marks.Dots(dots.Select((d, i) => Marks.Dot(scale.Percent(d.Value), offsets[i]))));
+        if (group.Middle is { } middle && LinearScale.CanDraw(middle)) marks.Add(Marks.Middle(scale.Percent(middle), -9, 10));
+        if (group.MiddleBefore is { } before && LinearScale.CanDraw(before)) marks.Add(Marks.Ring(scale.Percent(before), -12));
         return marks;
     }
 

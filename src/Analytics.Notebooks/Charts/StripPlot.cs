@@ -34,8 +34,8 @@ public sealed class StripPlot : ReportBlock
     /// <inheritdoc/>
     public override void WriteHtml(Markup html)
     {
-        html.Raw("<p class=\"key\">").Add(Marks.Key(Marks.Dot(50, 7), "a player")).Add(Marks.Key(Marks.Middle(50, 1, 13), "middle of the group today"));
-        if (_before is not null) html.Add(Marks.Key(Marks.Ring(50, 7), $"middle on {_before}"));
+        html.Raw("<p class=\"key\">").Add(Marks.Key(Marks.Dots(Marks.Dot(50, 0)), "a player")).Add(Marks.Key(Marks.Middle(50, -7, 7), "middle of the group today"));
+        if (_before is not null) html.Add(Marks.Key(Marks.Ring(50, 0), $"middle on {_before}"));
         html.Raw("</p><div class=\"sm\">");
         foreach (var panel in _panels) panel.WriteHtml(html);
         html.Raw("</div>");

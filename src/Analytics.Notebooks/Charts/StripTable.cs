@@ -16,7 +16,7 @@ internal sealed record StripRow(string Name, string Group, Markup Marks, Markup 
 /// A chart as a table: the name, a drawn strip, the numbers and the words of each row. All strips share one axis.
 /// The table needs no script, reads aloud as a table, and in a narrow place its rows become cards.
 /// </summary>
-internal sealed class StripTable(LinearScale scale, Axis axis, int rowPixels)
+internal sealed class StripTable(LinearScale scale, Axis axis)
 {
     private const double Narrowest = 280;
 
@@ -36,12 +36,15 @@ internal sealed class StripTable(LinearScale scale, Axis axis, int rowPixels)
     /// <summary>A panel keeps its columns in a narrow place; otherwise rows become cards.</summary>
     public bool Panel { get; init; }
 
+    /// <summary>A further class of the table; empty for none.</summary>
+    public string RowClass { get; init; } = string.Empty;
+
     public void Write(Markup html, IEnumerable<StripRow> rows)
     {
-        html.Add($"<table class=\"st {(Panel ? "pn" : "wd")}\" style=\"--g:{new Markup().Raw(Ground())}\"><thead><tr><th scope=\"col\">{NameHead}</th><th scope=\"col\" class=\"sp\">");
+        html.Add($"<table class=\"st {(Panel ? "pn" : "wd")}{(RowClass.Length == 0 ? string.Empty : " " + RowClass)}\" style=\"--g:{new Markup().Raw(Ground())}\"><thead><tr><th scope=\"col\">{NameHead}</th><th scope=\"col\">");
         WriteAxis(html);
-        html.Add($"</th><th scope=\"col\" class=\"nu\">{NumbersHead}</th>");
-        if (WordsHead.Length > 0) html.Add($"<th scope=\"col\" class=\"ve\">{WordsHead}</th>");
+        html.Add($"</th><th scope=\"col\">{NumbersHead}</th>");
+        if (WordsHead.Length > 0) html.Add($"<th scope=\"col\">{WordsHead}</th>");
         html.Raw("</tr></thead><tbody>");
         foreach (var row in rows) WriteRow(html, row);
         html.Raw("</tbody></table>");
@@ -52,11 +55,10 @@ internal sealed class StripTable(LinearScale scale, Axis axis, int rowPixels)
         var name = OutsideText.Label(row.Name);
         html.Add($"<tr{ToneClass.Attribute(row.Tone)}><th scope=\"row\"").Raw(name.Length + row.Group.Length > LongestLine ? " class=\"lg\">" : ">").Add($"{name}");
         if (row.Group.Length > 0) html.Add($" <small>{row.Group}</small>");
-        html.Add($"</th><td class=\"sp\"><svg width=\"100%\" height=\"{rowPixels}\" aria-hidden=\"true\">{row.Marks}</svg></td><td class=\"nu\">{row.Numbers}</td>");
+        html.Add($"</th><td><svg>{row.Marks}</svg></td><td>{row.Numbers}</td>");
         if (WordsHead.Length > 0)
         {
-            var words = ToneClass.Words(row.Tone is Tone.Plain ? Tone.Muted : row.Tone);
-            html.Add($"<td class=\"ve {words}\">{row.Words}");
+            html.Add($"<td>{row.Words}");
             if (row.Note.Length > 0) html.Add($"<small>{row.Note}</small>");
             html.Raw("</td>");
         }
@@ -69,7 +71,7 @@ internal sealed class StripTable(LinearScale scale, Axis axis, int rowPixels)
         if (axis.Better == Better.Lower) html.Add($"<b>{axis.Arrow}</b><span>{axis.Title}</span>");
         else html.Add($"<span>{axis.Title}</span>");
         if (axis.Better == Better.Higher) html.Add($"<b>{axis.Arrow}</b>");
-        html.Add($"</div><svg width=\"100%\" height=\"{(Window is null ? 16 : 32)}\" aria-hidden=\"true\">");
+        html.Add($"</div><svg height=\"{(Window is null ? 16 : 32)}\" aria-hidden=\"true\">");
         if (Window is not null) WriteWindowName(html, Window);
         foreach (var tick in scale.Ticks)
             html.Add($"<text class=\"t mid\" x=\"{scale.Percent(tick)}%\" y=\"{(Window is null ? 11 : 27)}\">{scale.Label(tick)}</text>");

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Runtime.CompilerServices;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Analytics.Notebooks.Look;
 
@@ -9,7 +10,7 @@ namespace Analytics.Notebooks.Look;
 /// HTML under construction. The literal parts of an interpolated string are markup; what stands in the holes is
 /// escaped, so a name can never become markup. Numbers are written without culture, coordinates with one decimal.
 /// </summary>
-public sealed class Markup
+public sealed partial class Markup
 {
     private readonly StringBuilder _html = new();
 
@@ -40,6 +41,9 @@ public sealed class Markup
     /// <summary>The markup as text.</summary>
     public override string ToString() => _html.ToString();
 
+    [GeneratedRegex(@"(?<=\([+\u2212]?[\d.]{1,12}) to (?=[+\u2212]?[\d.]{1,12}\))")]
+    private static partial Regex Limits();
+
     /// <summary>Receives the parts of an interpolated string.</summary>
     [InterpolatedStringHandler]
     public readonly ref struct Holes
@@ -60,10 +64,16 @@ public sealed class Markup
         /// <param name="value">The literal.</param>
         public void AppendLiteral(string value) => _html.Append(value);
 
-        /// <summary>Outside text, escaped. A thin space becomes the narrow no-break space, so a unit stays with its number.</summary>
+        /// <summary>Outside text, escaped; a unit stays on the line of its number, and so do the two limits of an interval.</summary>
         /// <param name="value">Any text.</param>
         public void AppendFormatted(string? value)
-            => _html.Append(WebUtility.HtmlEncode(OutsideText.Visible(value ?? string.Empty)).Replace('\u2009', '\u202F'));
+            => _html.Append(KeepTogether(WebUtility.HtmlEncode(OutsideText.Visible(value ?? string.Empty))));
+
+        private static string KeepTogether(string text)
+        {
+            text = text.Replace('\u2009', '\u202F');
+            return text.Contains('(', StringComparison.Ordinal) ? Limits().Replace(text, "\u00A0to\u00A0") : text;
+        }
 
         /// <summary>A coordinate: at most one decimal.</summary>
         /// <param name="value">A finite number.</param>

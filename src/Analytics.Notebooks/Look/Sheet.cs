@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace Analytics.Notebooks.Look;
@@ -6,7 +5,7 @@ namespace Analytics.Notebooks.Look;
 /// <summary>The style sheet of all blocks.</summary>
 public static partial class Sheet
 {
-    private const int MostLabelledColumns = 16;
+    private const int MostColumns = 14;
 
     private static readonly Lazy<string> Compact = new(Load);
 
@@ -25,16 +24,21 @@ public static partial class Sheet
             ?? throw new InvalidOperationException("The style sheet look.css is missing from the assembly.");
         using var reader = new StreamReader(stream);
         var css = Comments().Replace(reader.ReadToEnd(), string.Empty);
-        return Gaps().Replace(Spaces().Replace(css, " "), "$1").Replace(";}", "}", StringComparison.Ordinal).Trim() + CardLabels();
+        return Gaps().Replace(Spaces().Replace(css, " "), "$1").Replace(";}", "}", StringComparison.Ordinal).Trim() + ColumnRules();
     }
 
-    // In a narrow place a cell says which column it belongs to; the words come from the table's own --l2, --l3 ...
-    private static string CardLabels()
+    // Column by column: numbers flush right, and in a narrow place the words of the head beside the cell. The
+    // words come from the table's own --l2, --l3 ...; which columns are numbers from its classes n2, n3 ...
+    private static string ColumnRules()
     {
-        var rules = Enumerable.Range(2, MostLabelledColumns - 1)
-            .Select(i => string.Create(CultureInfo.InvariantCulture, $".rb .dt td:nth-child({i})::before{{content:var(--l{i})}}"));
-        return "@container (max-width: 640px){" + string.Concat(rules) + "}";
+        var columns = Enumerable.Range(1, MostColumns).ToArray();
+        var numeric = string.Join(',', columns.Select(i => Rule($".rb .n{i} tr>:nth-child({i})")));
+        var labels = string.Concat(columns.Skip(1).Select(i => Rule($".rb .dt td:nth-child({i})::before{{content:var(--l{i})}}")));
+        var numericCells = string.Join(',', columns.Select(i => Rule($".rb .n{i} td:nth-child({i})")));
+        return $"{numeric}{{text-align:right;white-space:nowrap}}@container (max-width: 640px){{{labels}{numericCells}{{grid-column:auto;text-align:left}}}}";
     }
+
+    private static string Rule(FormattableString rule) => FormattableString.Invariant(rule);
 
     [GeneratedRegex(@"/\*.*?\*/", RegexOptions.Singleline)]
     private static partial Regex Comments();

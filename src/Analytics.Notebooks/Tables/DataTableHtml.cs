@@ -12,22 +12,29 @@ internal static class DataTableHtml
 
     public static void Write(Markup html, DataTable table)
     {
-        html.Add($"<table class=\"{(table.Shown <= FewRows ? "dt few" : "dt")}\" style=\"{CardLabels(table.Columns)}\"><caption>{table.Caption}</caption><thead><tr>");
+        html.Add($"<table class=\"{Classes(table)}\" style=\"{CardLabels(table.Columns)}\"><caption>{table.Caption}</caption><thead><tr>");
         foreach (var column in table.Columns) WriteHead(html, column);
         html.Raw("</tr></thead><tbody>");
-        foreach (var row in table.Rows.Take(table.Shown)) WriteRow(html, table.Columns, row);
+        foreach (var row in table.Rows.Take(table.Shown)) WriteRow(html, row);
         html.Raw("</tbody></table>");
+    }
+
+    // Which columns are numbers is said once on the table (n2, n3 ...), not on every cell.
+    private static string Classes(DataTable table)
+    {
+        var numeric = table.Columns.Select((c, i) => c.Numeric ? string.Create(CultureInfo.InvariantCulture, $" n{i + 1}") : string.Empty);
+        return "dt" + (table.Shown <= FewRows ? " few" : string.Empty) + string.Concat(numeric);
     }
 
     private static void WriteHead(Markup html, Column column)
     {
-        var classes = column.Numeric ? " class=\"n\"" : OutsideText.HasLongWord(column.Head) ? " class=\"lg\"" : string.Empty;
+        var classes = OutsideText.HasLongWord(column.Head) ? " class=\"lg\"" : string.Empty;
         html.Raw("<th scope=\"col\"" + classes + ">").Add($"{OutsideText.Label(column.Head)}");
         if (column.Unit.Length > 0) html.Add($" <small>{column.Unit}</small>");
         html.Raw("</th>");
     }
 
-    private static void WriteRow(Markup html, IReadOnlyList<Column> columns, IReadOnlyList<Cell> cells)
+    private static void WriteRow(Markup html, IReadOnlyList<Cell> cells)
     {
         var name = OutsideText.Label(cells[0].Text);
         html.Raw(OutsideText.HasLongWord(name) ? "<tr><th scope=\"row\" class=\"lg\">" : "<tr><th scope=\"row\">").Add($"{name}");
@@ -35,7 +42,7 @@ internal static class DataTableHtml
         html.Raw("</th>");
         for (var i = 1; i < cells.Count; i++)
         {
-            var classes = Classes(columns[i], cells[i]);
+            var classes = Classes(cells[i]);
             if (classes.Length == 0) html.Raw("<td>");
             else html.Add($"<td class=\"{classes}\">");
             if (!cells[i].IsEmpty) html.Add($"{cells[i].Text}");
@@ -46,10 +53,9 @@ internal static class DataTableHtml
         html.Raw("</tr>");
     }
 
-    private static string Classes(Column column, Cell cell)
+    private static string Classes(Cell cell)
     {
         var classes = new List<string>();
-        if (column.Numeric) classes.Add("n");
         if (cell is { IsEmpty: true, Note.Length: 0 }) classes.Add("e muted-t");
         else if (cell.Tone is not Tone.Plain) classes.Add(ToneClass.Words(cell.Tone));
         if (OutsideText.HasLongWord(cell.Text ?? string.Empty) || OutsideText.HasLongWord(cell.Note)) classes.Add("lg");

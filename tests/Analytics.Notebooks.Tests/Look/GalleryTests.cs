@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.Tests.Look;
 
@@ -12,6 +13,8 @@ public sealed class GalleryTests
         foreach (var block in blocks) XElement.Parse("<x>" + block.ToHtml() + "</x>");
 
         // To look at the blocks: LOOK_GALLERY=/tmp/gallery.html dotnet test --filter GalleryTests
-        if (Environment.GetEnvironmentVariable("LOOK_GALLERY") is { Length: > 0 } path) File.WriteAllText(path, Gallery.Page(blocks));
+        if (Environment.GetEnvironmentVariable("LOOK_GALLERY") is not { Length: > 0 } path) return;
+        File.WriteAllText(path, Gallery.Page(blocks));
+        File.WriteAllText(Path.ChangeExtension(path, ".template.json"), PlotTemplate.Json);
     }
 }
