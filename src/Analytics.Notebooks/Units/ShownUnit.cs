@@ -50,7 +50,14 @@ public sealed record ShownUnit(string Symbol, double PerCatalogueUnit, int Decim
     /// <param name="change">In the metric's catalogue unit.</param>
     /// <param name="interval">In the metric's catalogue unit; null when no error is known.</param>
     public string ChangeText(double? change, Interval? interval)
-        => Figures.SignedInterval(Of(change), Of(interval), Decimals, Symbol);
+        => Figures.SignedInterval(Of(change), Of(interval), DecimalsFor([interval]), Symbol);
+
+    /// <summary>Decimals that show on which side of zero every limit lies: one more where a limit would round to zero.</summary>
+    /// <param name="intervals">Intervals of changes, in the metric's catalogue unit.</param>
+    public int DecimalsFor(IEnumerable<Interval?> intervals)
+        => intervals.OfType<Interval>().SelectMany(i => new[] { Of(i.Low), Of(i.High) }).Any(RoundsToZero) ? Decimals + 1 : Decimals;
+
+    private bool RoundsToZero(double limit) => limit != 0 && Math.Abs(limit) < 0.5 * Math.Pow(10, -Decimals);
 
     private static ShownUnit Speed(string unit, Metric metric)
         => Analytics.Quantities.Speed.Units.FirstOrDefault(u => u.Symbol == unit) is { } known

@@ -1,0 +1,62 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
+using Analytics.Notebooks.Look;
+using Analytics.Statistics.Change;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>Who changed since the day before, measure by measure.</summary>
+internal static class ChangeBlock
+{
+    private const int UndecidedShown = 5;
+
+    public static Block Of(DayContext day, IReadOnlyList<Metric> metrics)
+    {
+        if (day.Before is null) return new Section("Who changed", "This is the first testing day, so there is nothing to compare with.");
+        var charts = metrics.Select(m => Chart(day, day.Change(m))).ToList();
+        return new Section($"Who changed since {Words.ShortDate(day.Before.Date)}",
+            "The line is the 95\u2009% interval of a player's own change. A diamond means the change is beyond what test error explains and large enough to matter.",
+            [.. charts.OfType<Block>()]);
+    }
+
+    private static Block Chart(DayContext day, SquadChange change)
+    {
+        var metric = change.Metric;
+        var unit = day.Unit(metric);
+        if (change.Athletes.Count == 0) return new Note($"{metric.Label}: no player did this test on both days.");
+        return new ChangePlot
+        {
+            Title = $"Who changed: {metric.Label}",
+            TitleNote = Words.Scale(change.Series),
+            Axis = new Axis("change", unit.Symbol, unit.DecimalsFor(change.Athletes.Where(a => a.Verdict.IsClear()).Select(a => a.Interval)), Directions.Of(metric)),
+            TooSmall = unit.Of(change.Worthwhile.Value),
+            UndecidedShown = UndecidedShown,
+            Rows = [.. change.Athletes.Select(a => Row(day, metric, a))],
+            Remark = Remark(day, change),
+        };
+    }
+
+    private static ChangeRow Row(DayContext day, Metric metric, AthleteChange change)
+    {
+        var unit = day.Unit(metric);
+        var interval = unit.Of(change.Interval);
+        var note = change.Reason ?? (change.Doubts.Count > 0 && change.Verdict != Verdict.CannotTellYet ? string.Join("; ", change.Doubts) : "");
+        return new ChangeRow(day.Name(change.AthleteId), unit.Of(change.Difference), interval?.Low, interval?.High,
+            Directions.Of(metric, change.Verdict, change.Change is not null), day.Athlete(change.AthleteId).Position, note);
+    }
+
+    private static string Remark(DayContext day, SquadChange change)
+    {
+        var unit = day.Unit(change.Metric);
+        var parts = new List<string> { Words.ErrorSource(change.Reliability, ErrorText.Of(change.Reliability, unit)) };
+        if (change.Worthwhile.Value is { } worthwhile)
+            parts.Add($"Too small to matter: under {Figures.Plain(unit.Of(worthwhile), unit.Decimals == 0 ? 1 : unit.Decimals, unit.Symbol)}.");
+        parts.Add($"The rule flags an unchanged player at most {Figures.Percent(change.Rule.LargestFalseFlagRate)} of the time.");
+        if (change.OneDayOnly.Count > 0) parts.Add($"{Words.Capital(Words.Players(change.OneDayOnly.Count))} did it on one of the two days only.");
+        if (change.NotCompared.Count > 0)
+            parts.Add("Not compared: " + string.Join("; ", change.NotCompared.GroupBy(n => n.Reason).Select(g => $"{Words.List([.. g.Select(n => day.Name(n.AthleteId)).Distinct()])} ({g.Key})")) + ".");
+        return string.Join(" ", parts);
+    }
+}

@@ -1,0 +1,98 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Metrics.Sprinting;
+using Analytics.Metrics.Trials;
+using Analytics.Notebooks.Units;
+using Analytics.Season;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>One testing day with everything its blocks ask for; each comparison is made once.</summary>
+internal sealed class DayContext
+{
+    private readonly Dictionary<string, SquadChange> _changes = [];
+    private readonly Dictionary<string, GroupStanding> _standings = [];
+    private readonly Dictionary<string, Athlete> _athletes;
+    private readonly Dictionary<string, AthleteDay> _today;
+    private readonly Lazy<SquadNeeds> _needs;
+
+    public DayContext(SeasonData season, DayChoice choice)
+    {
+        Season = season;
+        Today = choice.Today;
+        Before = choice.Before;
+        _athletes = season.Athletes.ToDictionary(a => a.Id, StringComparer.Ordinal);
+        _today = Today.Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal);
+        // One set of gates times a season, so its runs share one timing error.
+        var sprints = SprintMetrics.PooledOver(season.Days.SelectMany(d => d.Athletes)).ToDictionary(m => m.Id, StringComparer.Ordinal);
+        Metrics = [.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))];
+        Groups = [.. season.Athletes.Select(a => a.Group).Distinct()];
+        Profile = new SquadProfile
+        {
+            Squad = [.. season.Athletes.Select(a => new SquadMember(a.Id, a.Group))],
+            Retests = [.. season.Settings.Retests.Select(Pair).OfType<RepeatDays>()],
+            WorthwhileShare = season.Settings.WorthwhileShare,
+            Worthwhile = season.Settings.Worthwhile,
+        };
+        Headlines = TestingDay.Headlines.Of(this);
+        _needs = new(() => Profile.Needs(
+            [.. Metrics.Where(m => NeedOrder.Contains(m.Id)).OrderBy(m => NeedOrder.IndexOf(m.Id)).Select(Standing)],
+            Before is null ? [] : [.. Headlines.Select(Change)],
+            Unavailable));
+    }
+
+    public SeasonData Season { get; }
+
+    public Season.TestingDay Today { get; }
+
+    public Season.TestingDay? Before { get; }
+
+    public SquadProfile Profile { get; }
+
+    public IReadOnlyList<Metric> Metrics { get; }
+
+    public IReadOnlyList<Metric> Headlines { get; }
+
+    public IReadOnlyList<string> Groups { get; }
+
+    public SquadNeeds Needs => _needs.Value;
+
+    /// <summary>Athletes who were out on the day, with the word written in the availability list.</summary>
+    public IReadOnlyDictionary<string, string> Unavailable => Season.Athletes
+        .Select(a => (a.Id, Status: StatusOf(a)))
+        .Where(a => a.Status is not null and not "limited")
+        .ToDictionary(a => a.Id, a => a.Status!, StringComparer.Ordinal);
+
+    // The first test of a quality speaks for it in the needs; the later ones may object.
+    private static readonly List<string> NeedOrder =
+    [
+        "back_squat_1rm", "bench_press_1rm", "cmj_height", "power_clean_1rm", "standing_long_jump", "drop_jump_rsi", "hurdle_rsi",
+        "sprint_10yd", "sprint_10m", "max_speed", "pro_agility", "throw_seated_chest", "throw_standing_chest",
+    ];
+
+    public Athlete Athlete(string id) => _athletes[id];
+
+    public string Name(string id) => _athletes.TryGetValue(id, out var athlete) ? athlete.Name : id;
+
+    public AthleteDay? DayOf(string id) => _today.GetValueOrDefault(id);
+
+    public bool WasTested(string id) => DayOf(id) is { Trials.Count: > 0 };
+
+    public string? StatusOf(Athlete athlete)
+        => athlete.Absences.FirstOrDefault(s => s.From <= Today.Date && (s.To is null || s.To >= Today.Date))?.Status;
+
+    public Metric? Metric(string id) => Metrics.FirstOrDefault(m => m.Id == id);
+
+    public ShownUnit Unit(Metric metric) => ShownUnit.For(metric, Season.Settings);
+
+    public GroupStanding Standing(Metric metric)
+        => _standings.TryGetValue(metric.Id, out var known) ? known : _standings[metric.Id] = Profile.Standing(metric, Today.Athletes);
+
+    /// <summary>Change since the day before; only asked when there is one.</summary>
+    public SquadChange Change(Metric metric)
+        => _changes.TryGetValue(metric.Id, out var known) ? known : _changes[metric.Id] = Profile.Change(metric, Before!.Athletes, Today.Athletes);
+
+    private RepeatDays? Pair(RetestPair pair)
+        => Season.Days.FirstOrDefault(d => d.Date == pair.First) is { } first && Season.Days.FirstOrDefault(d => d.Date == pair.Second) is { } second
+            ? RepeatDays.Pair(first.Athletes, second.Athletes) : null;
+}

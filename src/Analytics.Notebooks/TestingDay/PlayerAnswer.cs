@@ -1,0 +1,40 @@
+using System.Globalization;
+using Analytics.Metrics.Profile;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Statistics.Change;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>The second answer: how many players changed for real, and how many flags chance alone would give.</summary>
+internal static class PlayerAnswer
+{
+    public static Answer Of(DayContext day)
+    {
+        if (day.Before is null) return new("Who changed: nothing to compare with yet.", "Changes are shown from the second testing day on.", Tone.Muted);
+        SquadChange[] changes = [.. day.Headlines.Select(day.Change)];
+        var judged = changes.Sum(Judged);
+        if (judged == 0)
+            return new("Who changed: cannot tell yet.", "No player did a test with a known error on both days. Test twice within one week to learn the error of your tests.", Tone.Muted);
+        var gained = Count(changes, Verdict.ClearGain);
+        var lost = Count(changes, Verdict.ClearLoss);
+        var conclusion = gained + lost == 0
+            ? "No player's change is beyond test error yet."
+            : $"{Words.Capital(Words.Players(gained))} clearly gained, {Words.Count(lost)} clearly lost.";
+        return new(conclusion, Numbers(changes, judged), lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
+    }
+
+    internal static int Judged(SquadChange change) => change.Athletes.Count(a => a.Reason is null);
+
+    // A player counts once, however many of his measures moved.
+    private static int Count(IEnumerable<SquadChange> changes, Verdict verdict)
+        => changes.SelectMany(c => c.Athletes.Where(a => a.Verdict == verdict).Select(a => a.AthleteId)).Distinct().Count();
+
+    private static string Numbers(IReadOnlyList<SquadChange> changes, int judged)
+    {
+        var flags = changes.Sum(c => c.Gains + c.Losses);
+        var each = string.Join("; ", changes.Where(c => Judged(c) > 0).Select(c => $"{Words.Short(c.Metric)} {c.Gains} better, {c.Losses} worse"));
+        var chance = changes.Sum(c => c.ByChance.Expected).ToString("0", CultureInfo.InvariantCulture);
+        return $"{Words.Capital(each)}. That is {flags} flags in {judged} comparisons; if nobody had changed, chance alone would give up to about {chance}.";
+    }
+}

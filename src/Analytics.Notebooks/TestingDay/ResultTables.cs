@@ -1,0 +1,62 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Statistics.Change;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>Every player's results with the change since the day before: strength, jumps, sprints.</summary>
+internal static class ResultTables
+{
+    public static readonly string[] Strength = ["back_squat_1rm", "back_squat_relative", "bench_press_1rm", "power_clean_1rm"];
+    public static readonly string[] Jumping = ["cmj_height", "cmj_peak_power", "drop_jump_rsi", "hurdle_rsi", "standing_long_jump", "throw_overhead_back", "throw_seated_chest", "throw_standing_chest", "stair_power"];
+    public static readonly string[] Sprinting = ["body_mass", "sprint_10yd", "sprint_10m", "sprint_40yd", "sprint_40m", "max_speed", "acceleration_time_constant", "momentum_10yd", "pro_agility", "agility_505"];
+
+    public static Block Of(DayContext day, string caption, IEnumerable<string> ids)
+    {
+        var columns = ids.Select(day.Metric).OfType<Metric>().Select(m => (Metric: m, Day: day.Standing(m).Day)).Where(c => c.Day.Values.Count > 0).ToList();
+        var athletes = day.Season.Athletes.Where(a => columns.Any(c => c.Day.For(a.Id) is not null)).ToList();
+        if (athletes.Count == 0) return new Note($"{caption}: no results today.");
+        var table = DataTable.Of(caption, athletes, t =>
+        {
+            t.Text("Player", a => new Cell(a.Name, a.Position));
+            foreach (var (metric, metricDay) in columns)
+            {
+                var unit = day.Unit(metric);
+                t.Numeric(metric.Label, unit.Symbol, a => metricDay.For(a.Id) is { } value ? Value(day, metric, value) : Cell.Missing);
+            }
+        });
+        return new Folded($"{caption}: {athletes.Count} players", [table, .. Remarks(day, columns.Select(c => c.Metric), columns.Select(c => c.Day))]);
+    }
+
+    private static Cell Value(DayContext day, Metric metric, DayValue value)
+    {
+        var unit = day.Unit(metric);
+        var change = day.Before is null ? null : day.Change(metric).Athletes.FirstOrDefault(a => a.AthleteId == value.AthleteId);
+        var tone = change?.Verdict switch { Verdict.ClearGain => Tone.Gain, Verdict.ClearLoss => Tone.Loss, _ => Tone.Plain };
+        var note = change is null ? "" : Figures.Signed(unit.Of(change.Difference), unit.Decimals)
+            + (change.Verdict.IsClear() ? " " + Directions.Of(metric, change.Verdict, true) switch
+            {
+                Charts.ChangeVerdict.ClearGain => "clear gain",
+                Charts.ChangeVerdict.ClearLoss => "clear loss",
+                Charts.ChangeVerdict.ClearlyUp => "clearly up",
+                _ => "clearly down",
+            } : "");
+        var mark = value.Doubts.Count > 0 ? "~" : "";
+        return new Cell(mark + Figures.Plain(unit.Of(value.Value), unit.Decimals), note, tone);
+    }
+
+    private static IEnumerable<Block> Remarks(DayContext day, IEnumerable<Metric> metrics, IEnumerable<MetricDay> days)
+    {
+        if (day.Before is not null)
+            yield return new Note($"Small print under a number: change since {Words.ShortDate(day.Before.Date)}. It is news only where it says clear.");
+        var doubts = days.SelectMany(d => d.Values.SelectMany(v => v.Doubts.Select(t => (d.Metric.Label, Text: t))))
+            .GroupBy(d => d).OrderByDescending(g => g.Count()).Select(g => $"{g.Key.Label}, {Words.Players(g.Count())}: {g.Key.Text}").ToList();
+        if (doubts.Count > 0) yield return new Note("~ doubtful. " + string.Join(". ", doubts) + ".");
+        var errors = metrics.Select(m => (Metric: m, Reliability: day.Standing(m).Reliability))
+            .Select(r => $"{r.Metric.Label} {ErrorText.Of(r.Reliability, day.Unit(r.Metric))}");
+        yield return new Note("Typical error of one test day: " + string.Join("; ", errors) + ".");
+    }
+}

@@ -1,0 +1,52 @@
+using Analytics.Metrics.Profile;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Statistics.Change;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>The first answer: did the squad move, measure by measure.</summary>
+internal static class SquadAnswer
+{
+    public static Answer Of(DayContext day)
+    {
+        if (day.Before is null)
+            return new("This is the first testing day: a starting point, not yet a change.", $"{Words.Capital(Words.Players(Tested(day)))} tested. The next day will show what moved.", Tone.Muted);
+        SquadChange[] changes = [.. day.Headlines.Select(day.Change).Where(c => c.Mean?.Mean.Interval is not null)];
+        if (changes.Length == 0)
+            return new("No evidence yet that the squad moved.", $"Too few players did the same test on {Words.ShortDate(day.Before.Date)} and today.", Tone.Muted);
+        return new(Conclusion(changes), Numbers(day, changes), ToneOf(changes));
+    }
+
+    internal static int Tested(DayContext day) => day.Season.Athletes.Count(a => day.WasTested(a.Id));
+
+    private static string Conclusion(IReadOnlyList<SquadChange> changes)
+    {
+        var better = Named(changes, Verdict.ClearGain);
+        var worse = Named(changes, Verdict.ClearLoss);
+        var steady = Named(changes, Verdict.TooSmallToMatter);
+        var open = Named(changes, Verdict.CannotTellYet);
+        List<string> parts = [];
+        if (better.Count > 0) parts.Add($"{Words.List(better)} improved");
+        if (worse.Count > 0) parts.Add($"{Words.List(worse)} got worse");
+        if (steady.Count > 0) parts.Add($"{Words.List(steady)} moved too little to matter");
+        if (open.Count > 0) parts.Add(better.Count + worse.Count + steady.Count == 0
+            ? $"no evidence yet that {Words.List(open)} moved"
+            : $"no evidence yet on {Words.List(open)}");
+        return Words.Capital(string.Join("; ", parts)) + ".";
+    }
+
+    private static List<string> Named(IReadOnlyList<SquadChange> changes, Verdict verdict)
+        => [.. changes.Where(c => c.MeanVerdict == verdict).Select(c => Words.Short(c.Metric))];
+
+    private static string Numbers(DayContext day, IReadOnlyList<SquadChange> changes)
+        => "Squad mean: " + string.Join("; ", changes.Select(c =>
+        {
+            var mean = c.Mean!.Mean;
+            return $"{Words.Short(c.Metric)} {day.Unit(c.Metric).ChangeText(mean.Value, mean.Interval)}, {mean.N} players";
+        })) + ".";
+
+    private static Tone ToneOf(IReadOnlyList<SquadChange> changes)
+        => changes.Any(c => c.MeanVerdict == Verdict.ClearLoss) ? Tone.Loss
+            : changes.Any(c => c.MeanVerdict == Verdict.ClearGain) ? Tone.Gain : Tone.Muted;
+}

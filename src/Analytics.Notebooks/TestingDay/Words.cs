@@ -1,0 +1,71 @@
+using System.Globalization;
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>Plain words for the sentences of the report.</summary>
+internal static class Words
+{
+    private static readonly string[] Small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
+
+    /// <summary>How a coach says the measure in the middle of a sentence.</summary>
+    public static string Short(Metric metric) => metric.Id switch
+    {
+        "back_squat_1rm" => "squat",
+        "bench_press_1rm" => "bench press",
+        "power_clean_1rm" => "power clean",
+        "cmj_height" => "jump height",
+        "sj_height" => "squat jump",
+        "standing_long_jump" => "long jump",
+        "sprint_10yd" => "10-yard time",
+        "sprint_20yd" => "20-yard time",
+        "sprint_10m" => "10-metre time",
+        "sprint_20m" => "20-metre time",
+        "momentum_10yd" => "momentum at 10 yards",
+        _ => metric.Label.Length > 1 && char.IsLower(metric.Label[1]) ? char.ToLowerInvariant(metric.Label[0]) + metric.Label[1..] : metric.Label,
+    };
+
+    public static string Name(Quality quality) => quality switch
+    {
+        Quality.MaximalStrength => "maximal strength",
+        Quality.ExplosivePower => "explosive power",
+        Quality.ReactiveAbility => "reactive ability",
+        Quality.Acceleration => "early acceleration",
+        Quality.MaximalSpeed => "top speed",
+        Quality.ChangeOfDirection => "change of direction",
+        Quality.UpperBodyPower => "upper-body power",
+        Quality.Momentum => "momentum",
+        _ => "body size",
+    };
+
+    public static string Count(int count) => count >= 0 && count < Small.Length ? Small[count] : count.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>"nine players", "one player", "no player".</summary>
+    public static string Players(int count) => $"{Count(count)} player{(count is 0 or 1 ? "" : "s")}";
+
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>"a", "a and b", "a, b and c".</summary>
+    public static string List(IReadOnlyList<string> items) => items.Count switch
+    {
+        0 => "",
+        1 => items[0],
+        _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
+    };
+
+    public static string Date(DateOnly date) => date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    public static string ShortDate(DateOnly date) => date.ToString("d MMMM", CultureInfo.InvariantCulture);
+
+    /// <summary>The scale a day was measured on, for a remark beside a title; empty for one scale.</summary>
+    public static string Scale(string? series) => series ?? string.Empty;
+
+    public static bool LowerIsBetter(Metric metric) => metric.Better == Direction.Lower;
+
+    public static string ErrorSource(MetricReliability reliability, string typicalError) => reliability.Source switch
+    {
+        Metrics.Profile.ErrorSource.None => "No error is known for this test.",
+        _ => $"Typical error {typicalError}, {reliability.Basis}.",
+    };
+}
