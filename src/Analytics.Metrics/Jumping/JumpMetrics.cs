@@ -11,6 +11,7 @@ public static class JumpMetrics
         VerticalJumpMetrics.CountermovementHeight,
         VerticalJumpMetrics.SquatHeight,
         VerticalJumpMetrics.CountermovementPeakPower,
+        PushOffMetrics.MeanPower,
         ReboundMetrics.DropReactiveStrength,
         ReboundMetrics.HurdleReactiveStrength,
         ReboundMetrics.HurdleContact,
