@@ -40,11 +40,19 @@ public class JumpPowerFormulasTests
         Assert.Equal([.. formulas.Keys.Order(StringComparer.Ordinal)], rows.Select(r => r.Text("formula")).Distinct().Order(StringComparer.Ordinal));
     }
 
+    // As printed in the papers' abstracts (Johnson–Bahamonde from memory).
+    [Theory]
+    [InlineData("Harman peak", "61.9·h + 36.0·m − 1822")]
+    [InlineData("Canavan–Vescovi", "65.1·h + 25.8·m − 1413.1")]
+    [InlineData("Johnson–Bahamonde mean", "41.4·h + 31.2·m − 13.9·s + 431")]
+    public void Expression_LinearFormula_ReadsAsPrinted(string name, string expression)
+        => Assert.Equal(expression, JumpPowerFormulas.All.Single(f => f.Name == name).Expression);
+
     [Fact]
-    public void KilogramMetresPerSecond_OracleRows_Agree()
+    public void LewisKilogramMetresPerSecond_OracleRows_Agree()
     {
         foreach (var row in OracleTable.Read("jumping/lewis_kg_m_s.csv"))
-            Close.ToSixDigits(row["power_kg_m_s"], JumpPowerFormulas.KilogramMetresPerSecond(row["height_cm"], row["mass_kg"]));
+            Close.ToSixDigits(row["power_kg_m_s"], JumpPowerFormulas.LewisKilogramMetresPerSecond(row["height_cm"], row["mass_kg"]));
     }
 
     // A copy of Lewis with the mass inside the root is in circulation; power must be proportional to mass.
