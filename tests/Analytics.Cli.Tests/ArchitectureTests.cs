@@ -81,6 +81,15 @@ public class ArchitectureTests
         string[] written = ["out", "publish", "TestResults"]; // git-ignored results
         var there = Directory.EnumerateFileSystemEntries(Repository.Root).Select(e => Path.GetFileName(e)).Where(e => !e.StartsWith('.'));
         Assert.Empty(there.Except(agreed).Except(written));
+        Assert.Empty(agreed.Except(there).Except(["notebooks"])); // it comes with the first notebook
+    }
+
+    [Fact]
+    public void Solution_Projects_AreAllThereAre()
+    {
+        var solution = File.ReadAllText(Repository.Path("Analytics.sln")).Replace('\\', '/');
+        var projects = Repository.Sources("src", "*.csproj").Concat(Repository.Sources("tests", "*.csproj"));
+        Assert.DoesNotContain(projects, p => !solution.Contains($"\"{p}\"", StringComparison.Ordinal));
     }
 
     private static CompiledAssembly Compiled(string project) => CompiledAssembly.Read(project == "Analytics.Cli" ? "analytics" : project);
