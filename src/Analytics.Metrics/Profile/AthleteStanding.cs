@@ -56,7 +56,10 @@ public sealed record AthleteStanding(
             Likely = likely,
             LikelyError = deviation,
             Weight = weight,
-            ProbabilityBehind = deviation > 0 ? NormalLaw.Cdf((-(margin.Value ?? 0) - likely) / deviation) : null,
+            ProbabilityBehind = deviation > 0
+                // Spread and error are estimates: Student's law with the fewer degrees of freedom keeps small squads from sounding too sure.
+                ? StudentLaw.Cdf((-(margin.Value ?? 0) - likely) / deviation, Math.Min(spread.DegreesOfFreedom, reliability.DegreesOfFreedom))
+                : null,
         };
     }
 }

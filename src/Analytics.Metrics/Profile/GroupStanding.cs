@@ -69,17 +69,16 @@ public sealed record GroupStanding
             .Where(g => g.Values.Length > 0)
             .Select(g => (g.Group, Summary: Summary.Of(g.Values))).ToList();
 
-        // Two group means cannot tell how far groups differ, so each keeps its own.
-        if (spread is not { StandardDeviation: > 0 } || summaries.Count < 3)
+        // Three group means cannot tell how far groups differ, so each keeps its own.
+        if (spread is not { StandardDeviation: > 0 } || summaries.Count < MorrisShrinkage.Fewest)
         {
             return [.. summaries.Select(g => new GroupSummary(
                 g.Group, g.Summary, g.Summary.Mean, spread is null ? null : spread.StandardDeviation / Math.Sqrt(g.Summary.N), 1))];
         }
 
-        var shrunken = EmpiricalBayes.Of(
+        var shrunken = MorrisShrinkage.Of(
             [.. summaries.Select(g => g.Summary.Mean)], [.. summaries.Select(g => spread.StandardDeviation / Math.Sqrt(g.Summary.N))]);
-        return [.. summaries.Zip(shrunken.Values, (g, s) => new GroupSummary(
-            g.Group, g.Summary, s.Value, Math.Sqrt(s.StandardError * s.StandardError + Math.Pow((1 - s.Weight) * shrunken.CentreError, 2)), s.Weight))];
+        return [.. summaries.Zip(shrunken.Values, (g, s) => new GroupSummary(g.Group, g.Summary, s.Value, s.StandardError, s.Weight))];
     }
 }
 
