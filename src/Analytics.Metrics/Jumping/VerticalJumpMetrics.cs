@@ -17,7 +17,7 @@ public static class VerticalJumpMetrics
         Meaning = "How high the body rises after a dip and drive; explosive leg power that carries the body's own mass.",
         Sources = ["linthorne2001", "baumgart2017", "souza2020"],
         // 41 active men, force plate, 2 to 7 days apart.
-        PublishedError = new(5.8, null, "souza2020"),
+        PublishedError = new(5.8, null, "souza2020", Athletes: 41),
     };
 
     /// <summary>Squat jump height.</summary>

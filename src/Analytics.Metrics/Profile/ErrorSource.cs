@@ -6,7 +6,7 @@ public enum ErrorSource
     /// <summary>This squad, tested on days close together: the error between days, made with these people and devices.</summary>
     SeasonRetest,
 
-    /// <summary>A published study: another group's error between tests, taken as known.</summary>
+    /// <summary>A published study: another group's error between tests.</summary>
     PublishedStudy,
 
     /// <summary>Attempts of the same day: day-to-day variation is missing, so it is too small. Never enough for a verdict.</summary>

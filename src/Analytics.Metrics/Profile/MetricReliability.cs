@@ -42,7 +42,7 @@ public sealed record MetricReliability
     /// <param name="value">A value of the metric, in its unit.</param>
     public double? ErrorAt(double value) => Scale == ErrorScale.Proportional ? Error?.Value * Math.Abs(value) : Error?.Value;
 
-    /// <summary>Degrees of freedom of the error; infinity for a published one.</summary>
+    /// <summary>Degrees of freedom of the error; infinity for a published one whose number of athletes is not known, 0 when nothing is known.</summary>
     public double DegreesOfFreedom => Error?.DegreesOfFreedom ?? 0;
 
     /// <summary>
@@ -85,10 +85,10 @@ public sealed record MetricReliability
             Metric = metric,
             Source = ErrorSource.PublishedStudy,
             Scale = share.HasValue ? ErrorScale.Proportional : ErrorScale.Constant,
-            Error = TypicalError.Known(value, "published"),
+            Error = TypicalError.Known(value, "published", published.Athletes - 1 ?? double.PositiveInfinity),
             Basis = $"published error [{published.SourceKey}]",
             SourceKey = published.SourceKey,
-            Cautions = [.. cautions, "Another group's error, taken as exact: test this squad twice in one week to have its own."],
+            Cautions = [.. cautions, "Another group's error: test this squad twice in one week to have its own."],
         };
     }
 }

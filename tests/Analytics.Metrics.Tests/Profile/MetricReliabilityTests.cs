@@ -91,6 +91,10 @@ public class MetricReliabilityTests
     }
 
     [Fact]
+    public void Of_PublishedWithAthletes_HasTheirDegreesOfFreedom()
+        => Assert.Equal(40, MetricReliability.Of(Metric(published: new(5.8, null, "key", 41)), "", [], []).DegreesOfFreedom);
+
+    [Fact]
     public void Of_RetestOnAnotherScale_DoesNotCount()
         => Assert.Equal(ErrorSource.None, MetricReliability.Of(Metric(), "electronic", [Pair(s_first, s_second)], []).Source);
 
