@@ -1,0 +1,84 @@
+namespace Analytics.Runner.Files;
+
+/// <summary>
+/// Writes the results of a run so that a reader never meets half of one: both are written in full under other
+/// names, and only then put in place.
+/// </summary>
+/// <param name="open">Opens a file for writing; another one than the disk's can be given to see what a full disk does.</param>
+public sealed class ResultFiles(Func<string, Stream>? open = null)
+{
+    private readonly Func<string, Stream> open = open ?? (path => new FileStream(path, FileMode.Create, FileAccess.Write));
+
+    /// <summary>Makes the folder and sees that it can be written, before time is spent on a run.</summary>
+    /// <param name="target">Where the results will go.</param>
+    /// <exception cref="NotebookException">It cannot.</exception>
+    public void Prepare(ResultTarget target)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        var folder = Path.GetDirectoryName(target.Page)!;
+        var trial = Temporary(target.Page);
+        Guarded(folder, [trial], () =>
+        {
+            Directory.CreateDirectory(folder);
+            using (open(trial))
+            {
+            }
+
+            File.Delete(trial);
+        });
+    }
+
+    /// <summary>Writes both results or neither.</summary>
+    /// <param name="target">Where they go.</param>
+    /// <param name="content">What they hold.</param>
+    /// <exception cref="NotebookException">They cannot be written; what was there before is as it was.</exception>
+    public void Write(ResultTarget target, ResultContent content)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        ArgumentNullException.ThrowIfNull(content);
+        string page = Temporary(target.Page), notebook = Temporary(target.Notebook);
+        Guarded(Path.GetDirectoryName(target.Page)!, [page, notebook], () =>
+        {
+            WriteAll(page, content.Page);
+            WriteAll(notebook, content.Notebook);
+            File.Move(notebook, target.Notebook, overwrite: true);
+            File.Move(page, target.Page, overwrite: true);
+        });
+    }
+
+    private void WriteAll(string path, byte[] bytes)
+    {
+        using var stream = open(path);
+        stream.Write(bytes);
+        stream.Flush();
+    }
+
+    private static string Temporary(string path)
+        => Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Environment.ProcessId}.tmp");
+
+    private static void Guarded(string folder, string[] temporary, Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            foreach (var file in temporary)
+                TryDelete(file);
+            throw new NotebookException(Fault.Data, $"The results cannot be written to '{folder}': {e.Message.TrimEnd('.')}. Nothing there was changed; free some space or give another folder with --out.", e);
+        }
+    }
+
+    private static void TryDelete(string file)
+    {
+        try
+        {
+            File.Delete(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // The message about the first failure is the one that helps.
+        }
+    }
+}

@@ -1,0 +1,32 @@
+using System.Text.RegularExpressions;
+
+namespace Analytics.Runner.Kernels;
+
+/// <summary>
+/// The assemblies this program ships. A notebook names them by the path a build puts them in, so that it also
+/// runs elsewhere; here the program's own copy has to be used, or one type would exist twice.
+/// </summary>
+public sealed partial class HostAssemblies
+{
+    private readonly string folder;
+
+    /// <summary>Makes the set.</summary>
+    /// <param name="folder">The folder that holds them, normally that of the program.</param>
+    public HostAssemblies(string folder) => this.folder = Path.GetFullPath(folder);
+
+    /// <summary>Lets references to assemblies shipped here point here. The number of lines stays as it is.</summary>
+    /// <param name="source">Code of a cell.</param>
+    public string Redirect(string source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return Reference().Replace(source, match =>
+        {
+            var file = match.Groups["file"].Value.Replace('\\', '/').Split('/')[^1];
+            var own = Path.Combine(folder, file);
+            return File.Exists(own) ? $"#r \"{own}\"" : match.Value;
+        });
+    }
+
+    [GeneratedRegex("""^[ \t]*#r[ \t]+"(?<file>(?!nuget:)[^"]+\.dll)"[ \t]*""", RegexOptions.Multiline | RegexOptions.IgnoreCase)]
+    private static partial Regex Reference();
+}

@@ -1,0 +1,21 @@
+using Analytics.Runner.Outputs;
+
+namespace Analytics.Runner.Kernels;
+
+/// <summary>
+/// Runs the code of a notebook, cell after cell, in one session. All the runner knows of the kernel's packages
+/// stands behind this.
+/// </summary>
+public interface INotebookKernel : IDisposable
+{
+    /// <summary>Runs one cell. Outputs go into the list as they come, so they are there if the cell never ends.</summary>
+    /// <param name="cell">The code.</param>
+    /// <param name="outputs">Where its outputs go.</param>
+    /// <returns>Why it failed, or null when it ran to its end.</returns>
+    Task<CellFailure?> RunAsync(CellCode cell, OutputList outputs);
+}
+
+/// <summary>The code of one cell.</summary>
+/// <param name="Label">What places in it are called in traces, for example <c>cell 3</c>.</param>
+/// <param name="Source">The code.</param>
+public sealed record CellCode(string Label, string Source);

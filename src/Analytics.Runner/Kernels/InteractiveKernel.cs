@@ -1,0 +1,52 @@
+using Analytics.Runner.Outputs;
+using Microsoft.DotNet.Interactive;
+using Microsoft.DotNet.Interactive.Commands;
+using Microsoft.DotNet.Interactive.CSharp;
+using Microsoft.DotNet.Interactive.Events;
+using Microsoft.DotNet.Interactive.Formatting;
+
+namespace Analytics.Runner.Kernels;
+
+/// <summary>The .NET (C#) kernel in this process: no server, no port.</summary>
+/// <remarks>
+/// Culture, current folder, console and formatters belong to the process, so one notebook runs at a time.
+/// A busy cell cannot be stopped from outside: after a time-out the process has to end.
+/// </remarks>
+public sealed class InteractiveKernel : INotebookKernel
+{
+    private readonly CompositeKernel kernel;
+    private readonly HostAssemblies hostAssemblies;
+    private readonly Task ready;
+
+    /// <summary>Starts a kernel; the costly part goes on in the background.</summary>
+    /// <param name="hostAssemblies">The assemblies this program ships.</param>
+    /// <param name="registerFormatters">Tells the kernel how results of the notebook's libraries look.</param>
+    public InteractiveKernel(HostAssemblies hostAssemblies, Action registerFormatters)
+    {
+        ArgumentNullException.ThrowIfNull(registerFormatters);
+        this.hostAssemblies = hostAssemblies;
+        var csharp = new CSharpKernel();
+        SourcePlaces.Enable(csharp);
+        kernel = new CompositeKernel { csharp.UseKernelHelpers() };
+        kernel.DefaultKernelName = csharp.Name;
+        // Formatters are static: what an earlier notebook registered must not show here.
+        Formatter.ResetToDefault();
+        registerFormatters();
+        ready = Task.Run(() => kernel.SendAsync(new SubmitCode("0")));
+    }
+
+    /// <inheritdoc/>
+    public async Task<CellFailure?> RunAsync(CellCode cell, OutputList outputs)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        await ready.ConfigureAwait(false);
+        var command = new SubmitCode(SourcePlaces.Label(cell.Label, hostAssemblies.Redirect(cell.Source)));
+        using var watch = new EventOutputs(kernel, command, outputs);
+        // A cell without an await runs on the thread that sends it; a watchdog needs its own thread free.
+        await Task.Run(() => kernel.SendAsync(command)).ConfigureAwait(false);
+        return watch.Failure;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => kernel.Dispose();
+}

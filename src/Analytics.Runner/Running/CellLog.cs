@@ -1,0 +1,48 @@
+using System.Globalization;
+using Analytics.Runner.Documents;
+using Analytics.Runner.Outputs;
+
+namespace Analytics.Runner.Running;
+
+/// <summary>What happened to one cell of the notebook in this run.</summary>
+internal sealed class CellLog
+{
+    private CellLog(NotebookCell cell, string label, string anchor)
+    {
+        Cell = cell;
+        Label = label;
+        Anchor = anchor;
+    }
+
+    public NotebookCell Cell { get; }
+
+    /// <summary>What messages call the cell; empty for prose.</summary>
+    public string Label { get; }
+
+    public string Anchor { get; }
+
+    public OutputList Outputs { get; } = new();
+
+    /// <summary>Place in the order of execution, from 1; null if the run did not come to it.</summary>
+    public int? ExecutionCount { get; set; }
+
+    /// <summary>
+    /// One log per cell. Code cells are counted as their author counts them: the cell with the settings of this
+    /// run has a name instead of a number, and an empty cell keeps its number.
+    /// </summary>
+    public static IReadOnlyList<CellLog> For(NotebookDocument document)
+    {
+        var number = 0;
+        var logs = new List<CellLog>();
+        for (var i = 0; i < document.Cells.Count; i++)
+        {
+            var cell = document.Cells[i];
+            var label = !cell.IsCode ? ""
+                : cell.HasTag(CellTag.InjectedSettings) ? "settings cell"
+                : string.Create(CultureInfo.InvariantCulture, $"cell {++number}");
+            logs.Add(new CellLog(cell, label, string.Create(CultureInfo.InvariantCulture, $"part-{i + 1}")));
+        }
+
+        return logs;
+    }
+}

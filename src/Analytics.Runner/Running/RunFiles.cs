@@ -1,0 +1,73 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using Analytics.Runner.Documents;
+using Analytics.Runner.Files;
+using Analytics.Runner.Outputs;
+using Analytics.Runner.Pages;
+using Analytics.Runner.Settings;
+
+namespace Analytics.Runner.Running;
+
+/// <summary>Makes the two files of a run from what happened in it.</summary>
+internal sealed class RunFiles(
+    RunRequest request, NotebookDocument document, IReadOnlyList<CellLog> cells, IReadOnlyList<Setting> settings, string sha256, DateTimeOffset started)
+{
+    private const string MetadataKey = "analytics_run";
+
+    public ResultContent Make(RunEnding ending, TimeSpan took)
+    {
+        var outputs = cells.ToDictionary(c => c, c => c.Outputs.Snapshot());
+        if (ending == RunEnding.Failed && !outputs.Values.Any(o => o.OfType<ErrorOutput>().Any()))
+            BlameTheLast(outputs);
+        var provenance = new Provenance
+        {
+            NotebookSha256 = sha256,
+            Settings = settings,
+            Library = request.Library,
+            Ending = ending switch { RunEnding.Complete => "complete", RunEnding.Failed => "failed", _ => "timed out" },
+            Started = started,
+            Took = took,
+        };
+        return new ResultContent(Encoding.UTF8.GetBytes(Page(outputs, provenance)), Notebook(outputs, provenance));
+    }
+
+    // The run was cut off inside a cell without a word from the kernel.
+    private void BlameTheLast(Dictionary<CellLog, IReadOnlyList<CellOutput>> outputs)
+    {
+        if (cells.LastOrDefault(c => c.ExecutionCount is not null) is { } last)
+            outputs[last] = [.. outputs[last], new ErrorOutput(new CellFailure("ProcessEnded", "The cell ended the whole process.", null, []))];
+    }
+
+    private string Page(Dictionary<CellLog, IReadOnlyList<CellOutput>> outputs, Provenance provenance) => ReportPage.Make(new PageModel
+    {
+        Notebook = Path.GetFileName(request.Notebook),
+        Provenance = provenance,
+        Charts = request.Charts,
+        Cells = [.. cells.Where(c => c.Cell.IsCode || c.Cell.IsMarkdown).Select(c => new PageCell
+        {
+            IsCode = c.Cell.IsCode,
+            Label = c.Label,
+            Anchor = c.Anchor,
+            Source = c.Cell.HasTag(CellTag.InjectedSettings) ? SettingsForReaders() : c.Cell.Source,
+            Outputs = outputs[c],
+            LeaveOut = c.Cell.HasTag(CellTag.LeaveOut),
+            WasRun = !c.Cell.IsCode || c.ExecutionCount is not null,
+        })],
+    });
+
+    private string SettingsForReaders()
+    {
+        var given = request.Settings.Select(s => s.Key).ToHashSet(StringComparer.Ordinal);
+        return string.Join("\n", settings.Where(s => given.Contains(s.Name)).Select(SettingText.ForReaders));
+    }
+
+    private byte[] Notebook(Dictionary<CellLog, IReadOnlyList<CellOutput>> outputs, Provenance provenance)
+    {
+        foreach (var cell in cells.Where(c => c.Cell.IsCode))
+            cell.Cell.SetOutputs(cell.ExecutionCount, OutputJson.ToJson(outputs[cell], cell.ExecutionCount ?? 0));
+        document.Metadata["kernelspec"] ??= new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" };
+        document.Metadata["language_info"] ??= new JsonObject { ["name"] = "C#" };
+        document.Metadata[MetadataKey] = ProvenanceJson.ToJson(Path.GetFileName(request.Notebook), provenance);
+        return document.ToUtf8Json();
+    }
+}
