@@ -1,1 +1,5 @@
-return 1;
+using Analytics.Cli;
+
+if (args is ["run", ..])
+    EarlyStart.Begin();
+return await CommandLine.RunAsync(args, Screen.OfConsole());

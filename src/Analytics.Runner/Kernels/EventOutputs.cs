@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Analytics.Runner.Outputs;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -10,35 +9,24 @@ namespace Analytics.Runner.Kernels;
 /// <summary>Turns the events of one submission into outputs and, at its end, into a failure.</summary>
 internal sealed class EventOutputs : IDisposable
 {
+    private readonly Lock gate = new();
     private readonly KernelCommand command;
     private readonly OutputList outputs;
     private readonly IDisposable events;
-    private readonly IDisposable shown;
-    private readonly ConditionalWeakTable<object, string> updateKeys = [];
-    private readonly List<(object Forms, string Key)> displays = [];
+    private readonly Stack<string> displayKeys = [];
+    private readonly Dictionary<string, string> keyOfUpdates = new(StringComparer.Ordinal);
     private Diagnostic? firstError;
 
     public EventOutputs(Kernel kernel, KernelCommand command, OutputList outputs)
     {
         this.command = command;
         this.outputs = outputs;
-        // The kernel gives the event of a first showing and those of its updates different ids; the list of
-        // formatted values is what the two have in common.
-        shown = Formatter.SubscribeToDisplayedValues(value =>
-        {
-            if (!value.IsUpdated)
-                updateKeys.AddOrUpdate(value.FormattedValues, value.DisplayId);
-        });
         events = kernel.KernelEvents.Subscribe(new Observer(this));
     }
 
     public CellFailure? Failure { get; private set; }
 
-    public void Dispose()
-    {
-        events.Dispose();
-        shown.Dispose();
-    }
+    public void Dispose() => events.Dispose();
 
     private void Take(KernelEvent e)
     {
@@ -54,8 +42,9 @@ internal sealed class EventOutputs : IDisposable
                 Update(update);
                 break;
             case DisplayEvent display:
-                displays.Add((display.FormattedValues, display.ValueId ?? ""));
                 outputs.Add(ToOutput(display, display is ReturnValueProduced), display.ValueId);
+                if (display is DisplayedValueProduced)
+                    displayKeys.Push(display.ValueId);
                 break;
             case DiagnosticsProduced diagnostics:
                 firstError ??= diagnostics.Diagnostics.FirstOrDefault(d => d.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error);
@@ -66,12 +55,15 @@ internal sealed class EventOutputs : IDisposable
         }
     }
 
+    // This version of the kernel gives the updates of a value another id than its first showing, the same one
+    // for all its updates. The value shown last and not yet updated is then the one that is meant.
     private void Update(DisplayedValueUpdated update)
     {
         var output = ToOutput(update, isResult: false);
         if (outputs.Replace(update.ValueId, output))
             return;
-        var key = displays.Find(d => updateKeys.TryGetValue(d.Forms, out var id) && id == update.ValueId).Key;
+        if (!keyOfUpdates.TryGetValue(update.ValueId, out var key) && displayKeys.TryPop(out key))
+            keyOfUpdates.Add(update.ValueId, key);
         if (key is null || !outputs.Replace(key, output))
             outputs.Add(output, update.ValueId);
     }
@@ -90,7 +82,12 @@ internal sealed class EventOutputs : IDisposable
 
     private sealed class Observer(EventOutputs owner) : IObserver<KernelEvent>
     {
-        public void OnNext(KernelEvent value) => owner.Take(value);
+        // A cell may show values from several threads.
+        public void OnNext(KernelEvent value)
+        {
+            lock (owner.gate)
+                owner.Take(value);
+        }
 
         public void OnError(Exception error)
         {

@@ -11,8 +11,8 @@ internal static class CodeAppendix
         var code = model.Cells.Where(c => c.IsCode && c.Source.Trim().Length > 0).ToList();
         if (code.Count == 0)
             return "";
-        var text = new StringBuilder($"<details class=\"how\"{(model.FailedCell is null ? "" : " open")}>\n<summary>How this was computed</summary>\n");
-        text.Append($"<h2>How this was computed</h2>\n<p>The code of {Html.Text(model.Notebook)}, cell by cell.</p>\n");
+        var text = new StringBuilder($"<details class=\"how\"{(model.FailedCell is null ? "" : " open")}>\n<summary><h2>How this was computed</h2></summary>\n");
+        text.Append($"<p>The code of {Html.Text(model.Notebook)}, cell by cell.</p>\n");
         foreach (var cell in code)
             text.Append(Entry(cell));
         return text.Append("</details>\n").ToString();

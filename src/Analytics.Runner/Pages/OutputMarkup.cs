@@ -11,7 +11,7 @@ internal sealed partial class OutputMarkup
     /// <summary>Styles that outputs asked to have in the page's head, in order of appearance.</summary>
     public IReadOnlyList<string> HoistedStyles => hoisted;
 
-    public string Fit(string html) => Style().Replace(Disarm(html), TakeStyle);
+    public string Fit(string html) => Style().Replace(Disarm(html.ReplaceLineEndings("\n")), TakeStyle);
 
     // A policy in the page cannot forbid these: a meta element may send the reader elsewhere, a link element
     // may look up a host, an unclosed comment hides the rest of the page.

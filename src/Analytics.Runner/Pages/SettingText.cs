@@ -9,9 +9,12 @@ namespace Analytics.Runner.Pages;
 /// </summary>
 internal static partial class SettingText
 {
+    // Suffixes of number literals say nothing to a reader.
     public static Setting ForReaders(Setting setting)
     {
-        if (setting.Type.Name != "string" || !Path().IsMatch(setting.Literal))
+        if (setting.Type.Name != "string")
+            return setting with { Literal = setting.Literal.TrimEnd('d', 'D', 'L', 'm', 'M') };
+        if (!Path().IsMatch(setting.Literal))
             return setting;
         var parts = setting.Literal.Trim('"', '@').Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries);
         return setting with { Literal = $"\"{(parts.Length > 0 ? parts[^1] : "")}\"" };

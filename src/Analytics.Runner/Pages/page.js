@@ -78,13 +78,21 @@
     });
   }
 
+  const part = (figure, name) => figure.querySelector(".fig-" + name);
+
+  function show(figure, live) {
+    part(figure, "live").hidden = !live;
+    part(figure, "static").hidden = live;
+  }
+
+  // A figure may say below which width of the window its still picture reads better.
+  const isWide = figure => innerWidth >= Number(figure.dataset.liveMin || 0);
+
   async function draw(figure) {
-    const still = figure.querySelector(".fig-static"), live = figure.querySelector(".fig-live");
-    const height = still.offsetHeight;
+    const live = part(figure, "live"), height = part(figure, "static").offsetHeight;
     try {
-      const spec = JSON.parse(figure.querySelector(".fig-data").textContent);
-      live.hidden = false;
-      still.hidden = true;
+      const spec = JSON.parse(part(figure, "data").textContent);
+      show(figure, true);
       const layout = Object.assign({ height: Math.max(height, 220) }, spec.layout, { template, autosize: true });
       delete layout.width;
       await Plotly.newPlot(live, spec.data, layout, Object.assign({}, config, spec.config));
@@ -97,28 +105,42 @@
       listenToKeys(figure, live, spec.data);
       figure.dataset.drawn = "true";
     } catch (error) {
-      live.hidden = true;
-      still.hidden = false;
+      show(figure, false);
       figure.dataset.drawn = "false";
+      console.error(error);
     }
   }
 
   const pause = () => new Promise(go => setTimeout(go));
+  const figures = Array.from(document.querySelectorAll(".fig")).filter(f => part(f, "data") && part(f, "live"));
 
-  async function drawAll() {
-    const figures = Array.from(document.querySelectorAll(".fig")).filter(f => f.querySelector(".fig-data"));
+  async function arrange() {
+    for (const figure of figures) {
+      if (isWide(figure) && !figure.dataset.drawn) {
+        await pause();
+        await draw(figure);
+      } else if (figure.dataset.drawn === "true") {
+        show(figure, isWide(figure));
+        if (isWide(figure)) Plotly.Plots.resize(part(figure, "live"));
+      }
+    }
+  }
+
+  async function start() {
     try {
       if (figures.length > 0 && document.getElementById("chart-library")) {
         await load();
-        for (const figure of figures) {
-          await pause();
-          await draw(figure);
-        }
+        await arrange();
+        let timer = 0;
+        addEventListener("resize", () => {
+          clearTimeout(timer);
+          timer = setTimeout(arrange, 150);
+        });
       }
     } finally {
       root.dataset.ready = "true";
     }
   }
 
-  drawAll();
+  start();
 })();

@@ -1,0 +1,101 @@
+using System.CommandLine;
+using System.Diagnostics;
+using System.Globalization;
+using Analytics.Cli.Progress;
+using Analytics.Runner;
+using Analytics.Runner.Files;
+using Analytics.Runner.Running;
+
+namespace Analytics.Cli.Commands;
+
+/// <summary><c>run NOTEBOOK</c>: runs a notebook and writes its report.</summary>
+internal static class RunCommand
+{
+    private const double DefaultSeconds = 600;
+
+    public static Command Make(Screen screen)
+    {
+        var notebook = new Argument<string>("notebook") { HelpName = "NOTEBOOK", Description = "The notebook to run, for example notebooks/testing-day.ipynb." };
+        var season = new Option<string?>("--season") { HelpName = "DIR", Description = "The season folder, in the place of the notebook's own." };
+        var day = new Option<string?>("--day") { HelpName = "YYYY-MM-DD", Description = "The testing day, in the place of the latest." };
+        var set = new Option<string[]>("--set") { HelpName = "NAME=VALUE", Description = "Any other setting of the notebook. May be given several times.", DefaultValueFactory = _ => [] };
+        var outFolder = new Option<string>("--out") { HelpName = "DIR", Description = "Where the report and the executed notebook go.", DefaultValueFactory = _ => "out" };
+        var timeout = new Option<double>("--timeout") { HelpName = "SECONDS", Description = "How long all cells together may take.", DefaultValueFactory = _ => DefaultSeconds };
+        var open = new Option<bool>("--open") { Description = "Open the report when it is written." };
+        var command = new Command("run", "Runs a notebook from top to bottom and writes one HTML report and the executed notebook.")
+        {
+            notebook, season, day, set, outFolder, timeout, open,
+        };
+        command.SetAction((parsed, cancellation) => RunAsync(screen, new RunRequest
+        {
+            Notebook = parsed.GetRequiredValue(notebook),
+            Settings = GivenSettings.From(parsed.GetRequiredValue(notebook), parsed.GetValue(season), parsed.GetValue(day), parsed.GetRequiredValue(set)),
+            OutFolder = parsed.GetRequiredValue(outFolder),
+            Timeout = Seconds(parsed.GetRequiredValue(timeout)),
+            Library = LibraryName.Text,
+            Charts = EarlyStart.Charts,
+        }, parsed.GetValue(open), cancellation));
+        return command;
+    }
+
+    private static async Task<int> RunAsync(Screen screen, RunRequest request, bool open, CancellationToken cancellation)
+    {
+        var runner = new NotebookRunner(EarlyStart.Kernel, new ResultFiles(), TimeProvider.System);
+        RunResult result;
+        using (var progress = RunProgress.For(screen, Path.GetFileName(request.Notebook)))
+            result = await runner.RunAsync(request, progress, cancellation).ConfigureAwait(false);
+        Tell(screen, request, result);
+        if (open)
+            Open(screen, result.PageFile);
+        return result.Ending switch
+        {
+            RunEnding.Complete => ExitCode.Fine,
+            RunEnding.Failed => ExitCode.DataOrCell,
+            _ => ExitCode.TimeOut,
+        };
+    }
+
+    private static void Tell(Screen screen, RunRequest request, RunResult result)
+    {
+        var took = result.Took.TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture);
+        var name = Path.GetFileName(request.Notebook);
+        if (result.Failure is { } failure)
+        {
+            var line = failure.Line is { } number ? string.Create(CultureInfo.InvariantCulture, $", line {number}") : "";
+            screen.Error.WriteLine($"{name} stopped at {result.FailedCell}{line}: {failure.Kind}: {failure.Message}");
+            foreach (var place in failure.Trace.Count > 1 ? failure.Trace : [])
+                screen.Error.WriteLine(place);
+            screen.Error.WriteLine("What was made before that is written:");
+        }
+        else
+        {
+            screen.Out.WriteLine($"{name} ran in {took} s.");
+        }
+
+        screen.Out.WriteLine($"  report    {Shown(result.PageFile)}");
+        screen.Out.WriteLine($"  notebook  {Shown(result.NotebookFile)}");
+    }
+
+    private static string Shown(string path)
+    {
+        var relative = Path.GetRelativePath(Environment.CurrentDirectory, path);
+        return relative.StartsWith("..", StringComparison.Ordinal) ? path : relative;
+    }
+
+    private static TimeSpan Seconds(double seconds)
+        => seconds is > 0 and <= 86_400
+            ? TimeSpan.FromSeconds(seconds)
+            : throw new NotebookException(Fault.Usage, string.Create(CultureInfo.InvariantCulture, $"--timeout is a number of seconds above 0 and up to 86400 (a day), not {seconds}."));
+
+    private static void Open(Screen screen, string page)
+    {
+        try
+        {
+            using var process = Process.Start(new ProcessStartInfo(page) { UseShellExecute = true });
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            screen.Error.WriteLine($"No program on this machine opens HTML files; open {page} yourself.");
+        }
+    }
+}

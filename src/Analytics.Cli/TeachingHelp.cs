@@ -1,0 +1,38 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace Analytics.Cli;
+
+/// <summary>The help text followed by examples and exit codes.</summary>
+internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAction
+{
+    private const string Examples = """
+        Examples:
+          analytics run notebooks/testing-day.ipynb
+              the demo season, its latest testing day, into out/
+          analytics run notebooks/testing-day.ipynb --season my-season --day 2026-06-08 --open
+              your own season, one testing day, opened in the browser
+          analytics run notebooks/testing-day.ipynb --set confidence=0.9
+              any other setting of the notebook; a wrong name lists the right ones
+          analytics new-season my-season
+              an empty season folder with example rows to replace
+          analytics check my-season
+              what would be used, and what is held back and why
+
+        Exit codes:
+          0    fine
+          1    the command line asks for something that cannot be meant
+          2    data was held back or cannot be used, or a cell failed (what was made is still written)
+          3    the run took longer than --timeout (what was made is still written)
+          130  interrupted; nothing was written
+
+        """;
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        var code = usual.Invoke(parseResult);
+        parseResult.InvocationConfiguration.Output.WriteLine(Examples.ReplaceLineEndings());
+        return code;
+    }
+}

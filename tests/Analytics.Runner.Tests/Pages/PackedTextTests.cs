@@ -1,0 +1,52 @@
+using System.Globalization;
+using System.IO.Compression;
+using System.Text;
+using Analytics.Runner.Pages;
+
+namespace Analytics.Runner.Tests.Pages;
+
+public class PackedTextTests
+{
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(12)]
+    [InlineData(13)]
+    [InlineData(1000)]
+    public void Encode_AnyBytes_UnpackToTheSame(int length)
+    {
+        var bytes = new byte[length];
+        new Random(7).NextBytes(bytes);
+        Assert.Equal(bytes, Unpack(PackedText.Encode(bytes)));
+    }
+
+    [Fact]
+    public void Pack_Text_ComesBackThroughGzip()
+    {
+        const string Text = "plötly </script> <!-- \u2028 done";
+        using var gzip = new GZipStream(new MemoryStream(Unpack(PackedText.Pack(Text))), CompressionMode.Decompress);
+        Assert.Equal(Text, new StreamReader(gzip, Encoding.UTF8).ReadToEnd());
+    }
+
+    [Fact]
+    public void Encode_EveryBytePair_UsesOnlyPrintableCharactersAndNoAngleBracket()
+    {
+        var bytes = Enumerable.Range(0, 65536).SelectMany(i => new[] { (byte)i, (byte)(i >> 8) }).ToArray();
+        Assert.DoesNotMatch(@"[^ #-;=-~]", PackedText.Encode(bytes));
+    }
+
+    // Written from the description of the format, not from the encoder: length, a space, pairs of digits.
+    private static byte[] Unpack(string text)
+    {
+        var space = text.IndexOf(' ', StringComparison.Ordinal);
+        var bits = text[(space + 1)..].Chunk(2).SelectMany(pair =>
+        {
+            var value = (Digit(pair[0]) * 91) + Digit(pair[1]);
+            return Enumerable.Range(0, 13).Select(i => (value >> i) & 1);
+        }).ToArray();
+        var length = int.Parse(text[..space], CultureInfo.InvariantCulture);
+        return [.. Enumerable.Range(0, length).Select(i => (byte)Enumerable.Range(0, 8).Sum(b => bits[(i * 8) + b] << b))];
+    }
+
+    private static int Digit(char c) => c == '~' ? '<' - '#' : c - '#';
+}
