@@ -69,7 +69,8 @@ public sealed record TrialValue(double Value, double? StandardError = null, stri
 /// <param name="Absolute">Typical error in the metric's unit; null when the study gives a percentage.</param>
 /// <param name="SourceKey">Key into docs/references.md.</param>
 /// <param name="Athletes">Athletes retested in the study, which tell how well the figure is known; null when not stated, and then it is taken as exact.</param>
-public sealed record PublishedError(double? Percent, double? Absolute, string SourceKey, int? Athletes = null);
+/// <param name="Series">Beginning of the series the study speaks of, for example <c>electronic</c>; null when it serves for every scale.</param>
+public sealed record PublishedError(double? Percent, double? Absolute, string SourceKey, int? Athletes = null, string? Series = null);
 
 /// <summary>A metric as data: what it is, its unit, how it comes from trials, and what is known about it.</summary>
 public sealed record Metric

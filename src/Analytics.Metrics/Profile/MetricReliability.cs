@@ -62,7 +62,7 @@ public sealed record MetricReliability
         ArgumentNullException.ThrowIfNull(days);
         var cautions = new List<string>();
         return RetestError.Find(metric, series, retests, minimumRetested, cautions)
-            ?? Published(metric, cautions)
+            ?? Published(metric, series, cautions)
             ?? SameDayError.Find(metric, series, days, cautions)
             ?? new()
             {
@@ -75,9 +75,15 @@ public sealed record MetricReliability
             };
     }
 
-    private static MetricReliability? Published(Metric metric, List<string> cautions)
+    private static MetricReliability? Published(Metric metric, string? series, List<string> cautions)
     {
         if (metric.PublishedError is not { } published) return null;
+        if (published.Series is { } studied && series?.StartsWith(studied, StringComparison.Ordinal) != true)
+        {
+            cautions.Add($"The published error [{published.SourceKey}] is for {studied} measurement and does not hold here.");
+            return null;
+        }
+
         var share = published.Percent / 100;
         if ((share ?? published.Absolute) is not { } value) return null;
         return new()

@@ -12,12 +12,12 @@ internal static class SplitTimeMetrics
 
     public static IEnumerable<Metric> All(SplitErrorPools? pools) =>
     [
-        Yards(10, Quality.Acceleration, 1.2, 2.6, pools) with { PublishedError = new(1.2, null, "cronin2008") },
-        Yards(20, Quality.Acceleration, 2.1, 4.2, pools) with { PublishedError = new(0.85, null, "cronin2008") },
-        Yards(40, Quality.MaximalSpeed, 4.0, 7.5, pools) with { PublishedError = new(1.0, null, "haugen2012") },
-        Metres(10, Quality.Acceleration, 1.3, 2.8) with { PublishedError = new(1.2, null, "cronin2008") },
-        Metres(20, Quality.Acceleration, 2.3, 4.6) with { PublishedError = new(0.85, null, "cronin2008") },
-        Metres(40, Quality.MaximalSpeed, 4.3, 8.2) with { PublishedError = new(1.0, null, "haugen2012") },
+        Yards(10, Quality.Acceleration, 1.2, 2.6, pools) with { PublishedError = new(1.2, null, "cronin2008", Series: "electronic") },
+        Yards(20, Quality.Acceleration, 2.1, 4.2, pools) with { PublishedError = new(0.85, null, "cronin2008", Series: "electronic") },
+        Yards(40, Quality.MaximalSpeed, 4.0, 7.5, pools) with { PublishedError = new(1.0, null, "haugen2012", Series: "electronic") },
+        Metres(10, Quality.Acceleration, 1.3, 2.8) with { PublishedError = new(1.2, null, "cronin2008", Series: "electronic") },
+        Metres(20, Quality.Acceleration, 2.3, 4.6) with { PublishedError = new(0.85, null, "cronin2008", Series: "electronic") },
+        Metres(40, Quality.MaximalSpeed, 4.3, 8.2) with { PublishedError = new(1.0, null, "haugen2012", Series: "electronic") },
     ];
 
     private static Metric Yards(int yards, Quality quality, double low, double high, SplitErrorPools? pools)

@@ -94,6 +94,17 @@ public class MetricReliabilityTests
     public void Of_PublishedWithAthletes_HasTheirDegreesOfFreedom()
         => Assert.Equal(40, MetricReliability.Of(Metric(published: new(5.8, null, "key", 41)), "", [], []).DegreesOfFreedom);
 
+    [Theory]
+    [InlineData("electronic, three-point start", ErrorSource.PublishedStudy)]
+    [InlineData("hand, three-point start", ErrorSource.None)]
+    [InlineData(null, ErrorSource.None)]
+    public void Of_PublishedForOneScale_IsNotLentToAnother(string? series, ErrorSource expected)
+    {
+        var found = MetricReliability.Of(Metric(published: new(1.2, null, "key", Series: "electronic")), series, [], []);
+        Assert.Equal(expected, found.Source);
+        if (expected == ErrorSource.None) Assert.Contains("is for electronic measurement and does not hold here", found.Cautions[0], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Of_RetestOnAnotherScale_DoesNotCount()
         => Assert.Equal(ErrorSource.None, MetricReliability.Of(Metric(), "electronic", [Pair(s_first, s_second)], []).Source);
