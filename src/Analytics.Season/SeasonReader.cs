@@ -24,6 +24,8 @@ public static class SeasonReader
         var testing = contents.Testing(settings, squad);
         var sessions = contents.Sessions(settings, squad);
         contents.NoteTheRest();
+        UnitMixUps.HoldBack(testing.Days, id => squad.Find(id)!.Group);
+        GateUnits.HoldBack(testing.Days);
         foreach (var day in testing.Days) DuplicateAttempts.HoldBack(day);
         AvailabilityNotes.Add(intake, testing.Days, squad);
         var athletes = squad.All.ToList();

@@ -20,6 +20,14 @@ internal static class CellText
     /// <summary>A number in full, invariant.</summary>
     public static string Exact(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 
+    /// <summary>A limit with three figures, rounded the way that keeps it true: a low limit up, a high one down.</summary>
+    public static string Limit(double value, bool isLow)
+    {
+        if (value == Math.Round(value) || value is 0) return Number(value);
+        var step = Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 2);
+        return Number(isLow ? Math.Ceiling(value / step - 1e-9) * step : Math.Floor(value / step + 1e-9) * step);
+    }
+
     /// <summary>A number with at most four significant decimals, invariant.</summary>
     public static string Number(double value) => Math.Abs(value) switch
     {

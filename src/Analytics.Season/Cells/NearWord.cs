@@ -6,21 +6,27 @@ internal static class NearWord
     /// <summary>The nearest of the known words; null when none is near.</summary>
     /// <param name="word">As written.</param>
     /// <param name="known">Known words.</param>
-    public static string? Of(string word, IEnumerable<string> known)
+    public static string? Of(string word, IEnumerable<string> known) => AllOf(word, known) is [var first, ..] ? first : null;
+
+    /// <summary>The known words that are equally near; none when none is near.</summary>
+    /// <param name="word">As written.</param>
+    /// <param name="known">Known words.</param>
+    public static IReadOnlyList<string> AllOf(string word, IEnumerable<string> known)
     {
-        if (word.Length is 0 or > 64) return null;
-        string? best = null;
+        if (word.Length is 0 or > 64) return [];
+        var nearest = new List<string>();
         // A third of the word may be wrong, but never more than three letters.
-        var least = Math.Clamp(word.Length / 3, 1, 3) + 1;
+        var least = Math.Clamp(word.Length / 3, 1, 3);
         foreach (var candidate in known)
         {
             var distance = Distance(word.ToLowerInvariant(), candidate.ToLowerInvariant());
-            if (distance >= least) continue;
+            if (distance > least) continue;
+            if (distance < least) nearest.Clear();
             least = distance;
-            best = candidate;
+            nearest.Add(candidate);
         }
 
-        return best;
+        return nearest;
     }
 
     /// <summary>Edits between two words, a swap of neighbours counting one (optimal string alignment).</summary>

@@ -22,6 +22,8 @@ internal static class Words
 
     public static readonly WordSet<Side> Sides = new("side", ("left", Side.Left), ("right", Side.Right));
 
+    public static readonly WordSet<bool> YesNo = new("answer", ("yes", true), ("no", false));
+
     public static readonly WordSet<AbsenceStatus> Status = new("status",
         ("injured", AbsenceStatus.Injured), ("ill", AbsenceStatus.Ill), ("absent", AbsenceStatus.Absent), ("limited", AbsenceStatus.Limited));
 

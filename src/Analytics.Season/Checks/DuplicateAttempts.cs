@@ -18,10 +18,16 @@ internal static class DuplicateAttempts
     {
         var trial = candidate.Trial;
         var where = trial.Source!.File == first.Source!.File ? $"line {first.Source.Line}" : $"{first.Source.File} line {first.Source.Line}";
-        var same = (trial with { Source = null }).Equals(first with { Source = null });
+        var same = IsSame(trial, first);
         return new CellFault(trial is LiftSet ? "set" : trial is BodyMeasure ? "athlete_id" : "attempt", trial is BodyMeasure ? trial.AthleteId : trial.Attempt.ToString(System.Globalization.CultureInfo.InvariantCulture),
             same ? $"the same result already stands in {where}" : $"{Name(trial)} already stands in {where} with another result",
             same ? "Delete one of the two rows." : trial is BodyMeasure ? "Keep the right one of the two rows." : "Number the attempts 1, 2, 3, or delete the wrong row.");
+    }
+
+    private static bool IsSame(Trial a, Trial b)
+    {
+        if (a is not SprintTrial run || b is not SprintTrial other) return (a with { Source = null }).Equals(b with { Source = null });
+        return run.Splits.SequenceEqual(other.Splits);
     }
 
     private static string Name(Trial trial) => trial switch

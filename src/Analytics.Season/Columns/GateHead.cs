@@ -25,13 +25,15 @@ internal static partial class GateHead
         if (metres is < 0.5 or > 500) return null;
         var unit = Duration.Units.Single(u => u.Symbol == match.Groups["t"].Value);
         var other = Duration.Units.Single(u => u.Symbol == (unit.Symbol == "s" ? "ms" : "s"));
-        return new QuantityColumn(head[..head.LastIndexOf('_')], [unit, other], Fastest(metres), Slowest(metres)) { Gate = metres };
+        // Half the shortest time still passes here, so that a time going backwards can be told as such.
+        return new QuantityColumn(head[..head.LastIndexOf('_')], [unit, other], Fastest(metres) / 2, Slowest(metres)) { Gate = metres };
     }
 
     /// <summary>Whether a head names a gate but not all of its units.</summary>
     public static bool LacksUnit(string head) => Bare().IsMatch(head);
 
-    private static double Fastest(double metres) => Math.Max(Math.Sqrt(2 * metres / HighestAcceleration), metres / HighestSpeed);
+    /// <summary>Shortest time allowed from the start to a gate, s.</summary>
+    public static double Fastest(double metres) => Math.Max(Math.Sqrt(2 * metres / HighestAcceleration), metres / HighestSpeed);
 
     /// <summary>A second of reaction and a walk to the first gate.</summary>
     private static double Slowest(double metres) => 1 + metres / LowestSpeed;

@@ -38,7 +38,7 @@ internal static class NumberCell
     private static CellProblem OutOfRange(double value, double low, double high, Unit? unit, IReadOnlyList<Unit>? units)
     {
         var symbol = unit is null ? "" : " " + unit.Symbol;
-        var range = $"{CellText.Number(value)}{symbol} is outside the allowed {CellText.Number(low)} to {CellText.Number(high)}{symbol}";
+        var range = $"{CellText.Number(value)}{symbol} is outside the allowed {CellText.Limit(low, isLow: true)} to {CellText.Limit(high, isLow: false)}{symbol}";
         foreach (var meant in units ?? [])
         {
             var converted = value * meant.ToSi / unit!.ToSi;

@@ -7,6 +7,7 @@ namespace Analytics.Season.Columns;
 internal sealed class RowCells(HeadMap head, Table table)
 {
     private readonly List<CellFault> faults = [];
+    private readonly HashSet<string> remarks = new(StringComparer.Ordinal);
     private TableRow row;
 
     /// <summary>The head of the table.</summary>
@@ -17,6 +18,9 @@ internal sealed class RowCells(HeadMap head, Table table)
 
     /// <summary>Line of the row.</summary>
     public int Line => row.Line;
+
+    /// <summary>What was remarked in any row so far, each once.</summary>
+    public IReadOnlyCollection<string> Remarks => remarks;
 
     /// <summary>What is wrong with the row, in the order found.</summary>
     public IReadOnlyList<CellFault> Faults => faults;
@@ -48,6 +52,23 @@ internal sealed class RowCells(HeadMap head, Table table)
         var text = Text(column);
         if (text.Length is 0) Fault(head.HeadOf(column), "", $"there is no {what}", $"Fill in the {what}.");
         return text;
+    }
+
+    /// <summary>An identifier that must be there, in lower case with underscores. One that is not among the known is read as it stands, with a remark.</summary>
+    public string NeedIdentifier(Column column, string what, IReadOnlyList<string> known)
+    {
+        var text = NeedText(column, what);
+        if (text.Length is 0 || known.Contains(text)) return text;
+        if (text.Length > CellText.LongestShown || text.Any(char.IsControl))
+        {
+            Fault(head.HeadOf(column), text, $"'{CellText.Show(text)}' is too long for a {what}, or holds line breaks", $"Write a short name for the {what}; take out stray quotes.");
+            return "";
+        }
+
+        var id = string.Intern(Words.Normal(text));
+        if (!known.Contains(id))
+            remarks.Add($"The {what} '{CellText.Show(text)}' is not a known one and was read as it stands{(NearWord.Of(id, known) is { } near ? $"; did you mean {near}?" : ".")} Known: {string.Join(", ", known)}.");
+        return id;
     }
 
     /// <summary>A word of a set; null when the cell is empty or wrong.</summary>

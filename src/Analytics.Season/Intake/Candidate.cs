@@ -11,7 +11,8 @@ internal sealed record ReadTable(FileTally Tally, HeadMap Head);
 /// <summary>A trial whose own row is in order; checks across rows may still hold it back.</summary>
 /// <param name="Trial">The trial.</param>
 /// <param name="Table">Where it was read.</param>
-internal readonly record struct Candidate(Trial Trial, ReadTable Table)
+/// <param name="IsChecked">Whether the coach has marked the row as checked.</param>
+internal readonly record struct Candidate(Trial Trial, ReadTable Table, bool IsChecked = false)
 {
     /// <summary>Holds the row back after all.</summary>
     public void HoldBack(CellFault fault) => Table.Tally.HoldBack(Trial.Source!.Line, [fault], Trial.AthleteId);
@@ -23,6 +24,12 @@ internal sealed class CandidateDay(DateOnly date)
     public DateOnly Date { get; } = date;
 
     public List<Candidate> Candidates { get; private set; } = [];
+
+    /// <summary>Takes out candidates that are already held back as a group.</summary>
+    public void Remove(IReadOnlySet<Trial> heldBack)
+    {
+        if (heldBack.Count > 0) Candidates.RemoveAll(c => heldBack.Contains(c.Trial));
+    }
 
     /// <summary>Holds back every candidate for which a fault is found.</summary>
     public void HoldBackWhere(Func<Candidate, CellFault?> check)

@@ -37,6 +37,10 @@ internal sealed class FileTally(string path, string sha256)
     public void HoldBack(InputFault fault, int line)
         => heldBack.Add(new HeldBackRow(Path, line, CellText.Show(fault.Value), "", Sentence(fault.Reason), fault.Remedy, null, Rows));
 
+    /// <summary>Holds many rows back for one reason.</summary>
+    public void HoldBackRows(CellFault fault, int rows)
+        => heldBack.Add(new HeldBackRow(Path, 1, fault.Column, fault.Value, Sentence(fault.Reason), fault.Remedy, null, rows));
+
     public InputFile ToInputFile() => new(Path, sha256, Rows, Kept, heldBack.Sum(h => h.Rows));
 
     private static string Sentence(string reason) => char.ToUpperInvariant(reason[0]) + reason[1..].TrimEnd('.') + ".";

@@ -75,6 +75,7 @@ internal sealed class SeasonIntake(SeasonFolder folder, CancellationToken cancel
             if (cells.Faults.Count > 0 && row.SwallowedLines is 0) tally.HoldBack(row.Line, cells.Faults, cells.About);
         }
 
+        foreach (var remark in cells.Remarks) Note(table.Path, remark);
         if (tally.Rows is 0) Note(table.Path, "The table has a head but no rows.");
         return tally;
     }

@@ -96,12 +96,13 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
     {
         var numbers = new AttemptNumbers();
         ReadTable? context = null;
-        intake.ReadRows(table, kind.Columns, kind.HasGates, (row, tally) =>
+        intake.ReadRows(table, [.. kind.Columns, TrialTable.Checked], kind.HasGates, (row, tally) =>
         {
             context ??= new ReadTable(tally, row.Head);
             var athlete = squad.Of(row, TrialTable.AthleteId);
             var place = new TrialPlace(athlete?.Id ?? "", day.Date, new TrialSource(table.Path, row.Line), settings, numbers);
-            if (kind.Read(row, place) is { } trial && row.Faults.Count is 0) day.Candidates.Add(new Candidate(trial, context));
+            var isChecked = row.Word(TrialTable.Checked, Words.YesNo) ?? false;
+            if (kind.Read(row, place) is { } trial && row.Faults.Count is 0) day.Candidates.Add(new Candidate(trial, context, isChecked));
         });
     }
 

@@ -38,11 +38,12 @@ internal sealed class SquadList
     private string Remedy(string id)
     {
         if (remedies.TryGetValue(id, out var known)) return known;
-        var named = All.FirstOrDefault(a => string.Equals(a.Name, id, StringComparison.OrdinalIgnoreCase))?.Id;
-        var near = named ?? NearWord.Of(id, All.Select(a => a.Id));
-        var remedy = near is null
+        var named = All.Where(a => string.Equals(a.Name, id, StringComparison.OrdinalIgnoreCase)).Select(a => a.Id).ToList();
+        var near = named.Count > 0 ? named : NearWord.AllOf(id, All.Select(a => a.Id));
+        // Many equally near identifiers are no hint.
+        var remedy = near.Count is 0 or > 3
             ? "Add the athlete to athletes.csv, or correct the identifier."
-            : $"Did you mean {near} ({CellText.Show(Find(near)!.Name)})? Otherwise add the athlete to athletes.csv.";
+            : $"Did you mean {string.Join(" or ", near.Select(n => $"{n} ({CellText.Show(Find(n)!.Name)})"))}? Otherwise add the athlete to athletes.csv.";
         if (remedies.Count < 1000) remedies[id] = remedy;
         return remedy;
     }

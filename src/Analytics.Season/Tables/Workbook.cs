@@ -19,7 +19,7 @@ internal static class Workbook
         WorkbookGuard.Check(file.Bytes);
         try
         {
-            using var reader = ExcelReaderFactory.CreateOpenXmlReader(new MemoryStream(file.Bytes, writable: false));
+            using var reader = ExcelReaderFactory.CreateOpenXmlReader(new MemoryStream(WorkbookFormulas.AsText(file.Bytes), writable: false));
             var sheets = new List<Table>();
             do
             {

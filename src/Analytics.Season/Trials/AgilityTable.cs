@@ -17,27 +17,26 @@ internal sealed class AgilityTable : TrialTable
     public static readonly QuantityColumn Time = new("time", UnitSets.Times, 1, 60, needed: true);
 
     // Seconds outside which a time is a slip; common practice, no source.
-    private static readonly Dictionary<string, (double Low, double High)> Known = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, (double Low, double High)> Limits = new(StringComparer.Ordinal)
     {
         ["pro_agility"] = (3.4, 8),
         ["505"] = (1.7, 4.5),
         ["three_cone"] = (5.5, 13),
     };
 
+    private static readonly IReadOnlyList<string> KnownTests = [.. Limits.Keys];
+
     public override string Name => "agility";
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Test, Attempt, Timing, OnSide, Time];
 
-    /// <summary>Whether the test has limits of its own.</summary>
-    public static bool IsKnown(string test) => Known.ContainsKey(test);
-
     public override Trial? Read(RowCells row, TrialPlace place)
     {
-        var test = string.Intern(Words.Normal(row.NeedText(Test, "test")));
+        var test = row.NeedIdentifier(Test, "test", KnownTests);
         var timing = row.NeedWord(Timing, Words.Timing, place.Settings.DefaultTiming, "timing");
         var side = row.Word(OnSide, Words.Sides);
         var time = row.NeedQuantity(Time, "time");
-        if (Known.TryGetValue(test, out var limits) && (time < limits.Low || time > limits.High))
+        if (Limits.TryGetValue(test, out var limits) && (time < limits.Low || time > limits.High))
             row.Fault(row.Head.HeadOf(Time), row.Text(Time), $"{CellText.Number(time)} s is outside the allowed {CellText.Number(limits.Low)} to {CellText.Number(limits.High)} s for {test}", "Check the time and the test.");
         var attempt = place.Numbers.Of(row, Attempt, place.AthleteId, test, (int)timing * 4 + (side is null ? 0 : 1 + (int)side));
         return row.Faults.Count > 0 ? null : new AgilityTrial

@@ -74,7 +74,7 @@ internal sealed class JumpsTable : TrialTable
         var rise = UnitFactors.StandardGravity * flight * flight / 8;
         if (Math.Abs(rise - height) <= 0.15 * height + 0.01) return;
         var place = row.Head[Height][0];
-        row.Fault(place.Head, row.Text(Height), $"the flight time of {CellText.Number(flight * 1000)} ms gives a height of {CellText.Number(rise / place.Unit!.ToSi)} {place.Unit.Symbol}, not {CellText.Number(height / place.Unit.ToSi)}", "Correct the height or the flight time; one of them, or its unit, is wrong.");
+        row.Fault(place.Head, row.Text(Height), $"the flight time of {CellText.Number(flight * 1000)} ms gives a height of {CellText.Number(Math.Round(rise / place.Unit!.ToSi, 2))} {place.Unit.Symbol}, not {CellText.Number(height / place.Unit.ToSi)}", "Correct the height or the flight time; one of them, or its unit, is wrong.");
     }
 
     private static Length? Metres(double? value) => value is { } metres ? Length.FromMetres(metres) : null;

@@ -18,6 +18,9 @@ internal sealed record KnownLift(string Id, double HighestKg, double LowestKg = 
         new("pull_up", 150, 0), new("dip", 200, 0),
     ];
 
+    /// <summary>Their identifiers.</summary>
+    public static readonly IReadOnlyList<string> Ids = [.. All.Select(l => l.Id)];
+
     /// <summary>Limits for a lift that is not known.</summary>
     public static readonly KnownLift Other = new("", 1000, 0);
 

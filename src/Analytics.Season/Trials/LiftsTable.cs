@@ -31,7 +31,7 @@ internal sealed class LiftsTable : TrialTable
 
     public override Trial? Read(RowCells row, TrialPlace place)
     {
-        var lift = Identifier(row.NeedText(Lift, "lift"));
+        var lift = row.NeedIdentifier(Lift, "lift", KnownLift.Ids);
         var load = row.NeedQuantity(Load, "load");
         CheckLoad(row, KnownLift.Of(lift), load);
         var repetitions = row.NeedWhole(Repetitions, "number of repetitions");
@@ -51,16 +51,6 @@ internal sealed class LiftsTable : TrialTable
             BarRise = rise is { } metres ? Length.FromMetres(metres) : null,
             PullTime = time is { } seconds ? Duration.FromSeconds(seconds) : null,
         };
-    }
-
-    /// <summary>Known lifts share one string; others are written as identifiers.</summary>
-    private static string Identifier(string written)
-    {
-        var known = KnownLift.Of(written);
-        if (known != KnownLift.Other) return known.Id;
-        var normal = Words.Normal(written);
-        known = KnownLift.Of(normal);
-        return known != KnownLift.Other ? known.Id : string.Intern(normal);
     }
 
     private static void CheckLoad(RowCells row, KnownLift lift, double kilograms)

@@ -49,7 +49,8 @@ internal sealed class SprintsTable : TrialTable
             var gate = row.Head.Gates[i];
             if (row.Quantity(gate) is not { } seconds) continue;
             var split = new Split(Length.FromMetres(gate.Gate!.Value), Duration.FromSeconds(seconds));
-            if (count > 0) CheckSection(row, row.Head.Gates[last], times[count - 1], gate, split);
+            if (count > 0 && !CheckSection(row, row.Head.Gates[last], times[count - 1], gate, split)) continue;
+            if (!CheckFromStart(row, gate, split)) continue;
             times[count++] = split;
             last = i;
         }
@@ -60,18 +61,27 @@ internal sealed class SprintsTable : TrialTable
         return times;
     }
 
-    private static void CheckSection(RowCells row, QuantityColumn before, Split first, QuantityColumn gate, Split second)
+    private static bool CheckFromStart(RowCells row, QuantityColumn gate, Split split)
+    {
+        var fastest = GateHead.Fastest(split.Distance.Metres);
+        if (split.Time.Seconds >= fastest) return true;
+        row.Fault(row.Head.HeadOf(gate), row.Text(gate), string.Create(CultureInfo.InvariantCulture, $"{split.Distance.Metres:0.##} m from the start in {split.Time.Seconds:0.###} s is faster than anyone runs; allowed from {fastest:0.00} s"), "Check the time, and whether it is a time between gates.");
+        return false;
+    }
+
+    private static bool CheckSection(RowCells row, QuantityColumn before, Split first, QuantityColumn gate, Split second)
     {
         string head = row.Head.HeadOf(gate), earlier = row.Head.HeadOf(before), value = row.Text(gate);
         double seconds = second.Time.Seconds - first.Time.Seconds, metres = second.Distance.Metres - first.Distance.Metres;
         if (seconds <= 0)
         {
             row.Fault(head, value, $"the time goes backwards: {CellText.Number(second.Time.Seconds)} s at {head}, after {CellText.Number(first.Time.Seconds)} s at {earlier}", "Write times counted from the start; if these are times between gates, add them up.");
-            return;
+            return false;
         }
 
         var speed = metres / seconds;
-        if (speed is >= GateHead.LowestSpeed and <= GateHead.HighestSpeed) return;
+        if (speed is >= GateHead.LowestSpeed and <= GateHead.HighestSpeed) return true;
         row.Fault(head, value, string.Create(CultureInfo.InvariantCulture, $"{metres:0.##} m between {earlier} and {head} in {seconds:0.###} s is {speed:0.#} m/s; allowed {GateHead.LowestSpeed:0.#} to {GateHead.HighestSpeed:0.#} m/s"), $"Check the times at {earlier} and {head}, and whether the gates stood at yards or metres.");
+        return false;
     }
 }

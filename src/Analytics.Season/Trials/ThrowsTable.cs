@@ -26,7 +26,7 @@ internal sealed class ThrowsTable : TrialTable
 
     public override Trial? Read(RowCells row, TrialPlace place)
     {
-        var kind = string.Intern(Words.Normal(row.NeedText(Throw, "throw")));
+        var kind = row.NeedIdentifier(Throw, "throw", Known);
         double ball = row.NeedQuantity(Ball, "mass of the ball"), distance = row.NeedQuantity(Distance, "distance");
         var side = row.Word(OnSide, Words.Sides);
         var attempt = place.Numbers.Of(row, Attempt, place.AthleteId, kind, side is null ? 0 : 1 + (int)side);

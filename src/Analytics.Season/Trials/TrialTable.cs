@@ -12,10 +12,13 @@ internal abstract class TrialTable
     /// <summary>Number of the attempt; rows without are numbered as they stand.</summary>
     public static readonly NumberColumn Attempt = new("attempt", 1, 1000, whole: true);
 
+    /// <summary>"yes" when the coach has looked at an unlikely value and stands by it.</summary>
+    public static readonly Column Checked = new("checked");
+
     /// <summary>Name of the file without ending, or of the sheet.</summary>
     public abstract string Name { get; }
 
-    /// <summary>The columns it may have.</summary>
+    /// <summary>The columns it may have, but for <see cref="Checked"/>, which every table may have.</summary>
     public abstract IReadOnlyList<Column> Columns { get; }
 
     /// <summary>Whether it may have timing-gate columns.</summary>

@@ -1,0 +1,39 @@
+using Analytics.Metrics.Trials;
+using Microsoft.Data.Analysis;
+
+namespace Analytics.Season;
+
+/// <summary>A season as data frames, for looking at it freely in a notebook. All numbers are in SI units, named in the column.</summary>
+public static class SeasonFrames
+{
+    /// <summary>The athletes: <c>athlete_id, name, position, group, stature_m, birth_year</c>.</summary>
+    /// <param name="season">The season.</param>
+    public static DataFrame Athletes(SeasonData season) => new(
+        Text("athlete_id", season.Athletes.Select(a => a.Id)),
+        Text("name", season.Athletes.Select(a => a.Name)),
+        Text("position", season.Athletes.Select(a => a.Position)),
+        Text("group", season.Athletes.Select(a => a.Group)),
+        new DoubleDataFrameColumn("stature_m", season.Athletes.Select(a => a.Stature?.Metres)),
+        new Int32DataFrameColumn("birth_year", season.Athletes.Select(a => a.BirthYear)));
+
+    /// <summary>
+    /// The trials, one row for each value measured: <c>date, athlete_id, kind, test, attempt, measure, value, unit</c>.
+    /// A sprint gives one row for each gate, a set one for load and one for repetitions.
+    /// </summary>
+    /// <param name="season">The season.</param>
+    public static DataFrame Trials(SeasonData season)
+    {
+        var rows = season.Days.SelectMany(d => d.Athletes).SelectMany(a => a.Trials).SelectMany(TrialValues.Of).ToList();
+        return new DataFrame(
+            new DateTimeDataFrameColumn("date", rows.Select(r => r.Trial.Date.ToDateTime(TimeOnly.MinValue))),
+            Text("athlete_id", rows.Select(r => r.Trial.AthleteId)),
+            Text("kind", rows.Select(r => r.Kind)),
+            Text("test", rows.Select(r => r.Test)),
+            new Int32DataFrameColumn("attempt", rows.Select(r => r.Trial.Attempt)),
+            Text("measure", rows.Select(r => r.Measure)),
+            new DoubleDataFrameColumn("value", rows.Select(r => r.Value)),
+            Text("unit", rows.Select(r => r.Unit)));
+    }
+
+    private static StringDataFrameColumn Text(string name, IEnumerable<string> values) => new(name, values);
+}
