@@ -31,7 +31,9 @@ public abstract class FigureBlock : ReportBlock
         var id = StableId.Of("fig", Title + "\n" + drawing);
         html.Add($"<figure class=\"fig\" aria-labelledby=\"{id}\" data-live-min=\"{NarrowestLive}\"><figcaption id=\"{id}\">{Title}");
         if (TitleNote.Length > 0) html.Add($" <small>{TitleNote}</small>");
-        html.Add($"</figcaption><div class=\"fig-static\">{drawing}</div><div class=\"fig-live\" hidden=\"\"></div>");
+        html.Raw("</figcaption>");
+        WriteKey(html);
+        html.Add($"<div class=\"fig-static\">{drawing}</div><div class=\"fig-live\" hidden=\"\"></div>");
         html.Raw("<script type=\"application/json\" class=\"fig-data\">").Raw(Live().Json).Raw("</script>");
         html.Raw("<details class=\"fig-table\"><summary>Numbers as a table</summary>");
         Numbers.WriteHtml(html);
@@ -46,6 +48,12 @@ public abstract class FigureBlock : ReportBlock
 
     /// <inheritdoc/>
     public sealed override string ToText() => Join(Numbers.ToText(), Remark);
+
+    /// <summary>Writes the key, which stays whether the chart is live or not.</summary>
+    /// <param name="html">Where it is written.</param>
+    protected virtual void WriteKey(Markup html)
+    {
+    }
 
     /// <summary>Writes the drawing that needs no script.</summary>
     /// <param name="html">Where it is written.</param>

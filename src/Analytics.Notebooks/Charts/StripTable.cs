@@ -67,7 +67,7 @@ internal sealed class StripTable(LinearScale scale, Axis axis)
 
     private void WriteAxis(Markup html)
     {
-        html.Raw("<div class=\"ax\">");
+        html.Raw(axis.Better == Better.Lower ? "<div class=\"ax lo\">" : "<div class=\"ax\">");
         if (axis.Better == Better.Lower) html.Add($"<b>{axis.Arrow}</b><span>{axis.Title}</span>");
         else html.Add($"<span>{axis.Title}</span>");
         if (axis.Better == Better.Higher) html.Add($"<b>{axis.Arrow}</b>");

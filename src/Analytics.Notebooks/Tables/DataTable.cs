@@ -1,3 +1,4 @@
+using System.Globalization;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 
@@ -25,6 +26,7 @@ public sealed class DataTable : ReportBlock
             if (Rows[i].Count != Columns.Count)
                 throw new ArgumentException($"Row {i + 1} has {Rows[i].Count} cells, the table has {Columns.Count} columns.", nameof(rows));
         Shown = Math.Min(Rows.Count, cap ?? int.MaxValue);
+        Total = Rows.Count;
     }
 
     /// <summary>What the table shows.</summary>
@@ -38,6 +40,9 @@ public sealed class DataTable : ReportBlock
 
     /// <summary>How many rows are shown.</summary>
     public int Shown { get; }
+
+    // More than Rows where a long source was cut before its cells were made.
+    internal long Total { get; init; }
 
     /// <summary>A table from rows of any type.</summary>
     /// <typeparam name="T">Type of a row.</typeparam>
@@ -67,7 +72,7 @@ public sealed class DataTable : ReportBlock
         return Join([Caption, TextGrid.Of([.. Columns.Select(c => c.HeadWithUnit)], [.. Columns.Select(c => c.Numeric)], cells), Remark ?? string.Empty]);
     }
 
-    private string? Remark => Rows.Count == 0 ? "No rows." : Shown < Rows.Count ? $"{Shown} of {Rows.Count} rows shown." : null;
+    private string? Remark => Total == 0 ? "No rows." : Shown < Total ? string.Create(CultureInfo.InvariantCulture, $"{Shown} of {Total} rows shown.") : null;
 
     private static string PlainText(Cell cell)
     {
