@@ -1,0 +1,174 @@
+using Analytics.Notebooks.TestingDay;
+using Analytics.Season;
+
+namespace Analytics.Notebooks.Tests.TestingDay;
+
+public sealed class TestingDayReportTests
+{
+    [Fact]
+    public void Answers_EveryoneMuchStronger_SaysSquatImprovedAndNamesEveryGain()
+    {
+        using var season = ThreeDays(squatGain: 25);
+        var report = TestingDayReport.Open(season.Folder, since: "2026-01-15");
+        var text = report.Answers().ToText();
+        Assert.Contains("Squat improved", text, StringComparison.Ordinal);
+        Assert.Contains("12 players clearly gained", text, StringComparison.Ordinal);
+        Assert.Contains("12 better, 0 worse", text, StringComparison.Ordinal);
+        Assert.Equal(WrittenSeason.Players, report.WhoChanged("back_squat_1rm").ToText().Split("clear gain").Length - 1);
+    }
+
+    [Fact]
+    public void Answers_EveryoneMuchWeaker_SaysSquatGotWorse()
+    {
+        using var season = ThreeDays(squatGain: -25);
+        var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").Answers().ToText();
+        Assert.Contains("quat got worse", text, StringComparison.Ordinal);
+        Assert.Contains("12 clearly lost", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answers_NothingMoved_ClaimsNothing()
+    {
+        using var season = ThreeDays(squatGain: 0);
+        var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").Answers().ToText();
+        Assert.DoesNotContain("improved", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("got worse", text, StringComparison.Ordinal);
+        Assert.Contains("No player's change is beyond test error yet", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answers_FirstDay_IsAStartingPoint()
+    {
+        using var season = new WrittenSeason().Squad().Day("2026-01-12");
+        var report = TestingDayReport.Open(season.Folder);
+        Assert.Contains("starting point", report.Answers().ToText(), StringComparison.Ordinal);
+        Assert.Contains("nothing to compare with", report.WhoChanged().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhoChanged_NoRetest_JudgesByThePublishedErrorAndNamesIt()
+    {
+        using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12").Day("2026-03-02", squatGain: 60);
+        var squat = TestingDayReport.Open(season.Folder).WhoChanged("back_squat_1rm").ToText();
+        Assert.Contains("published error", squat, StringComparison.Ordinal);
+        Assert.Contains("[grgic2020]", squat, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Open_UnknownDay_ListsTheDaysThereAre()
+    {
+        using var season = ThreeDays();
+        var error = Assert.Throws<SeasonException>(() => TestingDayReport.Open(season.Folder, "2026-02-30"));
+        Assert.Contains("'2026-02-30'", error.Message, StringComparison.Ordinal);
+        Assert.Contains("2026-01-12, 2026-01-15, 2026-03-02", error.Message, StringComparison.Ordinal);
+        var since = Assert.Throws<SeasonException>(() => TestingDayReport.Open(season.Folder, "2026-01-15", "2026-03-02"));
+        Assert.Contains("since is '2026-03-02'", since.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Open_NoTestingDay_SaysWhatToAdd()
+    {
+        using var season = new WrittenSeason().Squad();
+        Assert.Contains("lifts.csv", Assert.Throws<SeasonException>(() => TestingDayReport.Open(season.Folder)).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhoChanged_UnknownMetric_ListsTheKnownOnes()
+    {
+        using var season = ThreeDays();
+        var error = Assert.Throws<KeyNotFoundException>(() => TestingDayReport.Open(season.Folder).WhoChanged("squatt"));
+        Assert.Contains("back_squat_1rm", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Blocks_SeasonInKilograms_ShowNoPounds()
+    {
+        using var season = ThreeDays(squatGain: 25);
+        var report = TestingDayReport.Open(season.Folder);
+        var text = report.Answers().ToText() + report.WhoChanged().ToText() + report.Results().ToText();
+        Assert.Contains("\u2009kg", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("\u2009lb", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(", in\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Needs_TwoQualitiesOnly_LeavesTheNeedBlankWithTheReason()
+    {
+        using var season = new WrittenSeason().Squad().Day("2026-01-12").Day("2026-01-15", wobble: 1);
+        foreach (var day in new[] { "2026-01-12", "2026-01-15" }) File.Delete(Path.Combine(season.Folder, "testing", day, "sprints.csv"));
+        var text = TestingDayReport.Open(season.Folder).Needs().ToText();
+        Assert.Contains("Only 2 of at least 3 qualities can be compared", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("How sure", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Results_MoreThanTenRepetitions_AreMarkedDoubtful()
+    {
+        using var season = ThreeDays();
+        season.Write("testing/2026-03-02/lifts.csv", "athlete_id;lift;set;load_kg;reps\nP01;back_squat;1;120;12\nP02;back_squat;1;150;1\nP03;back_squat;1;160;1\n");
+        var text = TestingDayReport.Open(season.Folder).StrengthTable().ToText();
+        Assert.Contains("~", text, StringComparison.Ordinal);
+        Assert.Contains("Back squat 1RM, one player:", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void HeldBack_BrokenRow_IsListedWithPlaceAndCountsAddUp()
+    {
+        using var season = ThreeDays();
+        season.Append("testing/2026-03-02/jumps.csv", "P01;countermovement;mat;2;-4\nP99;countermovement;mat;1;40\n");
+        var report = TestingDayReport.Open(season.Folder);
+        var text = report.HeldBack().ToText();
+        Assert.Equal(report.Season.RowsRead, report.Season.RowsKept + report.Season.RowsHeldBack);
+        Assert.Contains("2 held back", text, StringComparison.Ordinal);
+        Assert.Contains("testing/2026-03-02/jumps.csv, line 14", text, StringComparison.Ordinal);
+        Assert.Contains("P99", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhoChanged_HandTimedPlayer_IsSetApartNotMerged()
+    {
+        using var season = ThreeDays();
+        var path = Path.Combine(season.Folder, "testing", "2026-03-02", "sprints.csv");
+        File.WriteAllText(path, File.ReadAllText(path).Replace("P04;1;electronic", "P04;1;hand", StringComparison.Ordinal));
+        var text = TestingDayReport.Open(season.Folder).WhoChanged("sprint_10m").ToText();
+        Assert.Contains("Not compared: Player P04", text, StringComparison.Ordinal);
+        Assert.Contains("hand", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EveryBlock_HostileNamesAndClub_AreTextNotMarkup()
+    {
+        const string player = "<img src=x onerror=alert(1)>";
+        const string club = "\"><script>alert(2)</script>";
+        using var season = new WrittenSeason().Squad(club, i => i == 3 ? player : $"Player {i}").Day("2026-01-12").Day("2026-01-15", wobble: 1).Day("2026-03-02", squatGain: 25, wobble: 2);
+        var report = TestingDayReport.Open(season.Folder);
+        var html = string.Concat(All(report).Select(b => b.ToHtml()));
+        Assert.DoesNotContain("<img", html, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("<script>alert", html, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("&lt;img src=x onerror=alert(1)&gt;", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void EveryBlock_SameSeasonTwice_SameHtml()
+    {
+        using var season = ThreeDays(squatGain: 5);
+        string Once() => string.Concat(All(TestingDayReport.Open(season.Folder)).Select(b => b.ToHtml()));
+        Assert.Equal(Once(), Once());
+    }
+
+    [Fact]
+    public void Provenance_NeverShowsWhereTheFolderLies()
+    {
+        using var season = ThreeDays();
+        Assert.DoesNotContain(Path.GetTempPath(), string.Concat(All(TestingDayReport.Open(season.Folder)).Select(b => b.ToHtml() + b.ToText())), StringComparison.Ordinal);
+    }
+
+    private static WrittenSeason ThreeDays(double squatGain = 0)
+        => new WrittenSeason().Squad().Day("2026-01-12").Day("2026-01-15", wobble: 1).Day("2026-03-02", squatGain, wobble: 2);
+
+    private static IEnumerable<Analytics.Notebooks.Blocks.Block> All(TestingDayReport report) =>
+    [
+        report.Head(), report.Answers(), report.WhoWasTested(), report.WhereGroupsStand(), report.WhoChanged(), report.Needs(),
+        report.Results(), report.HeldBack(), report.Methods(), report.Cautions(), report.Provenance(),
+    ];
+}
