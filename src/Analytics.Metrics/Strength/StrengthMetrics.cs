@@ -20,7 +20,7 @@ public static class StrengthMetrics
 
     /// <summary>1RM of the power clean.</summary>
     public static Metric PowerClean { get; } = OneRepMaxOf(Lifts.PowerClean, "Power clean 1RM", Quality.ExplosivePower, 30, 230,
-        new(Percent: null, Absolute: 2.9, "faigenbaum2012"), "The most that can be cleaned once and caught above parallel.");
+        new(Percent: null, Absolute: 2.9, "faigenbaum2012", Athletes: 36), "The most that can be cleaned once and caught above parallel.");
 
     /// <summary>Back squat 1RM per kilogram of body mass.</summary>
     public static Metric RelativeBackSquat { get; } = new()
