@@ -1,1 +1,13 @@
-return 0;
+using Analytics.Benchmarks;
+
+// One command a benchmark; each prints what it measured and the ratio that matters. Nothing here is asserted by a timed test.
+IBenchmark[] benchmarks = [new SplitFits()];
+
+var chosen = benchmarks.FirstOrDefault(b => b.Name == args.FirstOrDefault());
+if (chosen is null)
+{
+    Console.Error.WriteLine("usage: dotnet run -c Release --project tests/Analytics.Benchmarks -- COMMAND");
+    foreach (var benchmark in benchmarks) Console.Error.WriteLine($"  {benchmark.Name,-16} {benchmark.What}");
+    return 1;
+}
+return chosen.Run(args[1..]);

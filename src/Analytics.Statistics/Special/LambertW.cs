@@ -87,7 +87,7 @@ public static class LambertW
     private static double BranchSeries(double s)
     {
         var sum = 0.0;
-        foreach (var coefficient in Branch) sum = (sum * s) + coefficient;
+        foreach (var coefficient in Branch) sum = Math.FusedMultiplyAdd(sum, s, coefficient);
         return sum * s;
     }
 
