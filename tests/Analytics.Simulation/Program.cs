@@ -5,9 +5,11 @@ try
     switch (args.FirstOrDefault())
     {
         case "demo": return DemoCommand.Run(new Arguments(args[1..]), Console.Out);
+        case "sprint-starts": return SprintStartsCommand.Run(new Arguments(args[1..]), Console.Out);
         default:
             Console.Error.WriteLine("Commands:");
             Console.Error.WriteLine("  " + DemoCommand.Usage);
+            Console.Error.WriteLine("  " + SprintStartsCommand.Usage);
             return 1;
     }
 }

@@ -13,17 +13,17 @@ namespace Analytics.Metrics.Sprinting;
 /// <item>Signal: reaction is inside, so a clock offset from 4 gates on.</item>
 /// <item>Three gates leave room for V and T only: still start, with the bias stated.</item>
 /// </list>
-/// Sizes of bias and error at 4 gates are in docs/methods/sprinting.md, from a simulation with the script that made them.
+/// Sizes of bias and error at 4 gates are in docs/methods/sprinting.md, with the command that made them.
 /// </summary>
 /// <param name="Model">The model to fit.</param>
 /// <param name="Caveat">What the reader must know; null when nothing.</param>
 public sealed record SplitModelChoice(StartModel Model, string? Caveat)
 {
     private const string EarlyBody = "the body moves before the clock starts and {0} gates cannot show it: top speed and time constant come out low, "
-        + "early speed and momentum high (for a run-in of 0.3 m: about 0.3 m/s, 0.4 s and 0.4 m/s)";
+        + "early speed and momentum high (for a run-in of 0.3 m: about 0.25 m/s, 0.4 s and 0.4 m/s)";
 
     private const string LateBody = "reaction time is inside and {0} gates cannot separate it: top speed and time constant come out high, "
-        + "early speed and momentum low (for 0.15 s: about 0.3 m/s, 0.3 s and 0.26 m/s)";
+        + "early speed and momentum low (for 0.15 s: about 0.25 m/s, 0.3 s and 0.25 m/s)";
 
     private const string HandLift = "three-point start with {0} gates: part of a short time constant is the hand leaving after the body moves, "
         + "and early speed and momentum come out high; compare only within this start and these gates";

@@ -77,40 +77,45 @@ def line(p, m, h, end_hundredths):
     return {"f0": f0, "slope": slope, "v0": v0, "pmax": f0 * v0 / 4, "rf": ratios[30], "drf": drf}
 
 
-out = csv.writer(sys.stdout, lineterminator="\n")
-out.writerow(["case", "model", "quantity", "value", "standard_error"])
-CASES = [
-    ("yards3", "Still", [10 * YD, 20 * YD, 40 * YD], ["1.58", "2.66", "4.58"]),
-    ("metres5", "Still", [5, 10, 20, 30, 40], ["1.37", "2.12", "3.40", "4.61", "5.80"]),
-    ("runin6", "Offset", [5, 10, 15, 20, 30, 40], ["1.073", "1.804", "2.460", "3.084", "4.292", "5.479"]),
-    ("runin6", "RunIn", [5, 10, 15, 20, 30, 40], ["1.073", "1.804", "2.460", "3.084", "4.292", "5.479"]),
-]
-for case, model, gates, times in CASES:
-    gates, times = [mpf(g) for g in gates], [mpf(t) for t in times]
-    f, speed, _ = MODELS[model]
-    p, cov, s2 = fit(model, gates, times)
-    rows = {
-        "top_speed": lambda q: q[0],
-        "time_constant": lambda q: q[1],
-        "initial_acceleration": lambda q: q[0] / q[1],
-        "time_15m": lambda q: f(mpf(15), q),
-        "time_60m": lambda q: f(mpf(60), q),
-        "speed_10yd": lambda q: speed(10 * YD, q),
-        "speed_0m": None if model != "RunIn" else lambda q: speed(mpf(0), q),
-        "momentum_10yd_108.8621688kg": lambda q: mpf("108.8621688") * speed(10 * YD, q),
-        "power_per_mass": lambda q: q[0] ** 2 / (4 * q[1]),
-    }
-    if len(p) == 3:
-        rows["third"] = lambda q: q[2]
-    for name, g in rows.items():
-        if g is None:
-            continue
-        value, se = carried(g, p, cov)
-        out.writerow([case, model, name, nstr(value, 13), nstr(se, 10)])
-    value, se = carried(rows["time_15m"], p, cov)
-    out.writerow([case, model, "new_time_15m", nstr(value, 13), nstr(sqrt(se ** 2 + s2), 10)])
-    if model == "Still":
-        for name in ("f0", "slope", "v0", "pmax", "rf", "drf"):
-            with mp.workdps(25):
-                value, se = carried(lambda q: line(q, mpf(90), mpf("1.85"), 550)[name], p, cov)
-            out.writerow([case, model, name + "_90kg_1.85m_5.5s", nstr(value, 13), nstr(se, 10)])
+def main():
+    out = csv.writer(sys.stdout, lineterminator="\n")
+    out.writerow(["case", "model", "quantity", "value", "standard_error"])
+    CASES = [
+        ("yards3", "Still", [10 * YD, 20 * YD, 40 * YD], ["1.58", "2.66", "4.58"]),
+        ("metres5", "Still", [5, 10, 20, 30, 40], ["1.37", "2.12", "3.40", "4.61", "5.80"]),
+        ("runin6", "Offset", [5, 10, 15, 20, 30, 40], ["1.073", "1.804", "2.460", "3.084", "4.292", "5.479"]),
+        ("runin6", "RunIn", [5, 10, 15, 20, 30, 40], ["1.073", "1.804", "2.460", "3.084", "4.292", "5.479"]),
+    ]
+    for case, model, gates, times in CASES:
+        gates, times = [mpf(g) for g in gates], [mpf(t) for t in times]
+        f, speed, _ = MODELS[model]
+        p, cov, s2 = fit(model, gates, times)
+        rows = {
+            "top_speed": lambda q: q[0],
+            "time_constant": lambda q: q[1],
+            "initial_acceleration": lambda q: q[0] / q[1],
+            "time_15m": lambda q: f(mpf(15), q),
+            "time_60m": lambda q: f(mpf(60), q),
+            "speed_10yd": lambda q: speed(10 * YD, q),
+            "speed_0m": None if model != "RunIn" else lambda q: speed(mpf(0), q),
+            "momentum_10yd_108.8621688kg": lambda q: mpf("108.8621688") * speed(10 * YD, q),
+            "power_per_mass": lambda q: q[0] ** 2 / (4 * q[1]),
+        }
+        if len(p) == 3:
+            rows["third"] = lambda q: q[2]
+        for name, g in rows.items():
+            if g is None:
+                continue
+            value, se = carried(g, p, cov)
+            out.writerow([case, model, name, nstr(value, 13), nstr(se, 10)])
+        value, se = carried(rows["time_15m"], p, cov)
+        out.writerow([case, model, "new_time_15m", nstr(value, 13), nstr(sqrt(se ** 2 + s2), 10)])
+        if model == "Still":
+            for name in ("f0", "slope", "v0", "pmax", "rf", "drf"):
+                with mp.workdps(25):
+                    value, se = carried(lambda q: line(q, mpf(90), mpf("1.85"), 550)[name], p, cov)
+                out.writerow([case, model, name + "_90kg_1.85m_5.5s", nstr(value, 13), nstr(se, 10)])
+
+
+if __name__ == "__main__":
+    main()
