@@ -72,7 +72,7 @@ public sealed record JumpPowerFormula
 
     private static string? Doubt(Power power, Mass bodyMass)
         => power <= Power.Zero ? "no power above 0 W: height and mass are outside what the formula was made for"
-            : bodyMass > ExtrapolatedAbove ? $"extrapolated: body mass {bodyMass:kg|0.0} is above {ExtrapolatedAbove:kg|0}"
+            : bodyMass > ExtrapolatedAbove ? $"extrapolated: body mass above {ExtrapolatedAbove:kg|0}"
             : null;
 }
 

@@ -25,7 +25,7 @@ internal static class ResultTables
             foreach (var (metric, metricDay) in columns)
             {
                 var unit = day.Unit(metric);
-                t.Numeric(metric.Label, unit.Symbol, a => metricDay.For(a.Id) is { } value ? Value(day, metric, value) : Cell.Missing);
+                t.Numeric(Words.Head(metric), unit.Symbol, a => metricDay.For(a.Id) is { } value ? Value(day, metric, value) : Cell.Missing);
             }
         });
         return new Folded($"{caption}: {athletes.Count} players", [table, .. Remarks(day, columns.Select(c => c.Metric), columns.Select(c => c.Day))]);
@@ -44,6 +44,7 @@ internal static class ResultTables
                 Charts.ChangeVerdict.ClearlyUp => "clearly up",
                 _ => "clearly down",
             } : "");
+        if (EstimatedLift.Note(day, metric, value.AthleteId) is { } how) note = note.Length == 0 ? how : $"{note}; {how}";
         var mark = value.Doubts.Count > 0 ? "~" : "";
         return new Cell(mark + Figures.Plain(unit.Of(value.Value), unit.Decimals), note, tone);
     }
@@ -52,11 +53,11 @@ internal static class ResultTables
     {
         if (day.Before is not null)
             yield return new Note($"Small print under a number: change since {Words.ShortDate(day.Before.Date)}. It is news only where it says clear.");
-        var doubts = days.SelectMany(d => d.Values.SelectMany(v => v.Doubts.Select(t => (d.Metric.Label, Text: t))))
+        var doubts = days.SelectMany(d => d.Values.SelectMany(v => v.Doubts.Select(t => (Label: Words.Head(d.Metric), Text: t))))
             .GroupBy(d => d).OrderByDescending(g => g.Count()).Select(g => $"{g.Key.Label}, {Words.Players(g.Count())}: {g.Key.Text}").ToList();
         if (doubts.Count > 0) yield return new Note("~ doubtful. " + string.Join(". ", doubts) + ".");
         var errors = metrics.Select(m => (Metric: m, Reliability: day.Standing(m).Reliability))
-            .Select(r => $"{r.Metric.Label} {ErrorText.Of(r.Reliability, day.Unit(r.Metric))}");
+            .Select(r => $"{Words.Head(r.Metric)} {ErrorText.Of(r.Reliability, day.Unit(r.Metric))}");
         yield return new Note("Typical error of one test day: " + string.Join("; ", errors) + ".");
     }
 }

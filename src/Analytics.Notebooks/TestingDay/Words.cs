@@ -26,6 +26,26 @@ internal static class Words
         _ => metric.Label.Length > 1 && char.IsLower(metric.Label[1]) ? char.ToLowerInvariant(metric.Label[0]) + metric.Label[1..] : metric.Label,
     };
 
+    /// <summary>Head of a table column; the whole label stands in the methods.</summary>
+    public static string Head(Metric metric) => metric.Id switch
+    {
+        "body_mass" => "Body mass",
+        "back_squat_1rm" => "Squat 1RM",
+        "back_squat_relative" => "Squat per mass",
+        "bench_press_1rm" => "Bench 1RM",
+        "power_clean_1rm" => "Clean 1RM",
+        "cmj_height" => "Jump height",
+        "cmj_peak_power" => "Jump peak power",
+        "drop_jump_rsi" => "Drop jump RSI",
+        "hurdle_rsi" => "Hurdle RSI",
+        "standing_long_jump" => "Long jump",
+        "throw_overhead_back" => "Overhead throw",
+        "acceleration_time_constant" => "Time constant",
+        "momentum_10yd" => "Momentum, 10 yd",
+        "pro_agility" => "5-10-5",
+        _ => metric.Label.EndsWith(" sprint", StringComparison.Ordinal) ? metric.Label[..^7] : metric.Label,
+    };
+
     public static string Name(Quality quality) => quality switch
     {
         Quality.MaximalStrength => "maximal strength",

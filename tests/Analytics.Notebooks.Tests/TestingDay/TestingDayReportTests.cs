@@ -108,7 +108,7 @@ public sealed class TestingDayReportTests
         season.Write("testing/2026-03-02/lifts.csv", "athlete_id;lift;set;load_kg;reps\nP01;back_squat;1;120;12\nP02;back_squat;1;150;1\nP03;back_squat;1;160;1\n");
         var text = TestingDayReport.Open(season.Folder).StrengthTable().ToText();
         Assert.Contains("~", text, StringComparison.Ordinal);
-        Assert.Contains("Back squat 1RM, one player:", text, StringComparison.Ordinal);
+        Assert.Contains("Squat 1RM, one player:", text, StringComparison.Ordinal);
     }
 
     [Fact]
