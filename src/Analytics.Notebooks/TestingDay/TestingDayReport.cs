@@ -58,6 +58,9 @@ public sealed class TestingDayReport
     public Block WhoChanged(params string[] metrics)
         => ChangeBlock.Of(_day, [.. metrics.Select(id => _day.Metric(id) ?? MetricCatalogue.Get(id))]);
 
+    /// <summary>Body mass against speed at ten yards, with curves of equal momentum.</summary>
+    public Block WhatPlayersCarry() => MomentumBlock.Of(_day);
+
     /// <summary>Every player's results: strength, jumps and power, sprint and momentum.</summary>
     public Block Results() => new Section("Every result of the day", "Folded on a screen, open in print.", StrengthTable(), JumpTable(), SprintTable());
 

@@ -136,6 +136,26 @@ public sealed class TestingDayReportTests
     }
 
     [Fact]
+    public void WhatPlayersCarry_MassAndSprint_MultiplyToTheMomentumOfTheTable()
+    {
+        using var season = ThreeDays();
+        var mass = string.Concat(Enumerable.Range(1, WrittenSeason.Players).Select(i => $"{WrittenSeason.Id(i)};{90 + i}\n"));
+        season.Write("testing/2026-03-02/body.csv", "athlete_id;mass_kg\n" + mass);
+        var report = TestingDayReport.Open(season.Folder);
+        var text = report.WhatPlayersCarry().ToText();
+        var row = text.Split('\n').Single(l => l.StartsWith("Player P01", StringComparison.Ordinal)).Split("  ", StringSplitOptions.RemoveEmptyEntries);
+        var momentum = double.Parse(row[^2], System.Globalization.CultureInfo.InvariantCulture) * double.Parse(row[^1], System.Globalization.CultureInfo.InvariantCulture);
+        var table = report.SprintTable().ToText().Split('\n');
+        var head = table.First(l => l.StartsWith("Player", StringComparison.Ordinal));
+        var cell = table.First(l => l.StartsWith("Player P01", StringComparison.Ordinal));
+        Assert.Contains("Momentum, 10 yd", head, StringComparison.Ordinal);
+        // The speed is shown with one decimal, so the product agrees to half a tenth of a metre per second times the mass.
+        Assert.Contains(cell.Split("  ", StringSplitOptions.RemoveEmptyEntries).Select(c => double.TryParse(c.TrimStart('~', ' ').Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture, out var v) ? v : 0),
+            v => Math.Abs(v - momentum) < 0.05 * 91 + 1);
+        Assert.Contains("head up", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void EveryBlock_HostileNamesAndClub_AreTextNotMarkup()
     {
         const string player = "<img src=x onerror=alert(1)>";
@@ -168,7 +188,7 @@ public sealed class TestingDayReportTests
 
     private static IEnumerable<Analytics.Notebooks.Blocks.Block> All(TestingDayReport report) =>
     [
-        report.Head(), report.Answers(), report.WhoWasTested(), report.WhereGroupsStand(), report.WhoChanged(), report.Needs(),
+        report.Head(), report.Answers(), report.WhoWasTested(), report.WhereGroupsStand(), report.WhoChanged(), report.WhatPlayersCarry(), report.Needs(),
         report.Results(), report.HeldBack(), report.Methods(), report.Cautions(), report.Provenance(),
     ];
 }
