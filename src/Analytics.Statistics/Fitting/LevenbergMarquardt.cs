@@ -110,11 +110,11 @@ public static class LevenbergMarquardt
     private static NonlinearFit Finish(
         FitWorkspace w, int n, double rss, FitEnding ending, bool active, int iterations, int evaluations, List<FitIterate>? iterates)
     {
-        double[]? inverse = null;
+        double[]? factor = null;
         if (ending.IsSolution())
         {
             if (active) ending = FitEnding.OnBound;
-            else if ((inverse = OrthogonalSolver.InverseOfSquare(w.Upper, w.Scale)) is null) ending = FitEnding.NotIdentified;
+            else if ((factor = OrthogonalSolver.InverseFactor(w.Upper, w.Scale)) is null) ending = FitEnding.NotIdentified;
         }
         var p = w.Current.Length;
         return new()
@@ -125,7 +125,7 @@ public static class LevenbergMarquardt
             Rss = rss,
             N = n,
             DegreesOfFreedom = n - p,
-            UnscaledCovariance = inverse is null ? null : new(p, inverse),
+            UnscaledCovariance = factor is null ? null : SymmetricMatrix.OfFactor(p, factor),
             Iterations = iterations,
             Evaluations = evaluations,
             Iterates = iterates ?? (IReadOnlyList<FitIterate>)[],

@@ -88,42 +88,32 @@ internal static class OrthogonalSolver
         }
     }
 
-    /// <summary>(R'R)⁻¹ in place of R, divided by the scales; null when R, its columns brought to length 1, is singular to working precision.</summary>
-    public static double[]? InverseOfSquare(Span<double> upper, ReadOnlySpan<double> scale)
+    /// <summary>A = D⁻¹ R⁻¹ with D the scales, so that (D R'R D)⁻¹ = A A'; null when R, its columns brought to length 1, is singular to working precision.</summary>
+    public static double[]? InverseFactor(ReadOnlySpan<double> upper, ReadOnlySpan<double> scale)
     {
         var p = scale.Length;
-        var result = new double[p * p];
-        Span<double> length = stackalloc double[p];
         for (var j = 0; j < p; j++)
         {
-            for (var i = 0; i <= j; i++) length[j] += upper[(i * p) + j] * upper[(i * p) + j];
-            length[j] = Math.Sqrt(length[j]);
-            if (!(Math.Abs(upper[(j * p) + j]) > Singular * length[j])) return null;
+            var square = 0.0;
+            for (var i = 0; i <= j; i++) square += upper[(i * p) + j] * upper[(i * p) + j];
+            if (!(Math.Abs(upper[(j * p) + j]) > Singular * Math.Sqrt(square))) return null;
         }
 
-        // R⁻¹ over R, from the last column back: column j of the inverse needs only R to its left and the inverse to its right.
+        // R⁻¹ row by row from the last: row j needs R to its right and the rows below.
+        var inverse = new double[p * p];
         for (var j = p - 1; j >= 0; j--)
         {
             var diagonal = 1 / upper[(j * p) + j];
-            upper[(j * p) + j] = diagonal;
+            inverse[(j * p) + j] = diagonal;
             for (var column = j + 1; column < p; column++)
             {
                 var sum = 0.0;
-                for (var m = j + 1; m <= column; m++) sum -= upper[(j * p) + m] * result[(m * p) + column];
-                result[(j * p) + column] = sum * diagonal;
+                for (var m = j + 1; m <= column; m++) sum -= upper[(j * p) + m] * inverse[(m * p) + column];
+                inverse[(j * p) + column] = sum * diagonal;
             }
-            result[(j * p) + j] = diagonal;
         }
         for (var i = 0; i < p; i++)
-            for (var j = i; j < p; j++) upper[(i * p) + j] = result[(i * p) + j];
-
-        for (var i = 0; i < p; i++)
-            for (var j = 0; j <= i; j++)
-            {
-                var sum = 0.0;
-                for (var m = i; m < p; m++) sum += upper[(i * p) + m] * upper[(j * p) + m];
-                result[(i * p) + j] = result[(j * p) + i] = sum / (scale[i] * scale[j]);
-            }
-        return result;
+            for (var j = i; j < p; j++) inverse[(i * p) + j] /= scale[i];
+        return inverse;
     }
 }

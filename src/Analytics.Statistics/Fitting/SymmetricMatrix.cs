@@ -5,7 +5,10 @@ public sealed class SymmetricMatrix
 {
     private readonly double[] cells;
 
-    internal SymmetricMatrix(int size, double[] cells) => (Size, this.cells) = (size, cells);
+    // A with M = A A', where it is known: g' M g as a sum of squares can neither cancel nor turn negative.
+    private readonly double[]? factor;
+
+    internal SymmetricMatrix(int size, double[] cells, double[]? factor = null) => (Size, this.cells, this.factor) = (size, cells, factor);
 
     /// <summary>Makes a matrix from its cells.</summary>
     /// <param name="size">Rows, equal to columns.</param>
@@ -21,6 +24,20 @@ public sealed class SymmetricMatrix
         return new(size, cells);
     }
 
+    /// <summary>A A' from a square factor A.</summary>
+    internal static SymmetricMatrix OfFactor(int size, double[] factor)
+    {
+        var cells = new double[size * size];
+        for (var i = 0; i < size; i++)
+            for (var j = 0; j <= i; j++)
+            {
+                var sum = 0.0;
+                for (var m = 0; m < size; m++) sum += factor[(i * size) + m] * factor[(j * size) + m];
+                cells[(i * size) + j] = cells[(j * size) + i] = sum;
+            }
+        return new(size, cells, factor);
+    }
+
     /// <summary>Rows, equal to columns.</summary>
     public int Size { get; }
 
@@ -33,8 +50,13 @@ public sealed class SymmetricMatrix
             : throw new ArgumentOutOfRangeException(nameof(row), $"Row {row}, column {column} of a matrix of size {Size}.");
 
     /// <summary>The matrix with every cell multiplied.</summary>
-    /// <param name="factor">The factor.</param>
-    public SymmetricMatrix Times(double factor) => new(Size, Array.ConvertAll(cells, c => c * factor));
+    /// <param name="by">The factor, 0 or more: a covariance keeps its sign.</param>
+    public SymmetricMatrix Times(double by)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(by);
+        var root = Math.Sqrt(by);
+        return new(Size, Array.ConvertAll(cells, c => c * by), factor is null ? null : Array.ConvertAll(factor, c => c * root));
+    }
 
     /// <summary>Correlation between two parameters, from a covariance.</summary>
     /// <param name="row">Row, from 0.</param>
@@ -48,9 +70,12 @@ public sealed class SymmetricMatrix
         if (gradient.Length != Size)
             throw new ArgumentException($"The gradient has {gradient.Length} entries; the matrix has size {Size}.", nameof(gradient));
         var sum = 0.0;
-        for (var i = 0; i < Size; i++)
-            for (var j = 0; j < Size; j++)
-                sum += gradient[i] * cells[(i * Size) + j] * gradient[j];
+        for (var j = 0; j < Size; j++)
+        {
+            var inner = 0.0;
+            for (var i = 0; i < Size; i++) inner += gradient[i] * (factor ?? cells)[(i * Size) + j];
+            sum += inner * (factor is null ? gradient[j] : inner);
+        }
         return sum;
     }
 }

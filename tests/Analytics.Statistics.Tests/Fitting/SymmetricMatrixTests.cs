@@ -18,6 +18,10 @@ public class SymmetricMatrixTests
     }
 
     [Fact]
+    public void Times_Negative_IsRefused()
+        => Assert.Equal("by", Assert.Throws<ArgumentOutOfRangeException>(() => M.Times(-1)).ParamName);
+
+    [Fact]
     public void Access_Outside_NamesTheCell()
     {
         Assert.Contains("Row 2, column 0", Assert.Throws<ArgumentOutOfRangeException>(() => M[2, 0]).Message, StringComparison.Ordinal);

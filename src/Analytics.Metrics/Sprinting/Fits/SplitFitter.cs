@@ -7,10 +7,10 @@ namespace Analytics.Metrics.Sprinting.Fits;
 /// <summary>Fits the mono-exponential curve to the splits of one run. Sources: [samozino2016], [more1978].</summary>
 public static class SplitFitter
 {
-    // No sprinter has passed 12.5 m/s; a fit that runs to these limits has found no levelling off.
-    private const double TopSpeedLimit = 30;
-    private const double TimeConstantLimit = 20;
-    private const double StartTermLimit = 5;
+    // Far outside anything a person runs (top speeds to 12.5 m/s, time constants 0.6 to 1.6 s): a fit that goes there has found no run.
+    private const double TopSpeedLow = 0.5, TopSpeedLimit = 15; // m/s
+    private const double TimeConstantLow = 0.1, TimeConstantLimit = 5; // s
+    private const double StartTermLimit = 5; // s
 
     private static readonly FitOptions[] Options = [.. Enum.GetValues<StartModel>().Select(BoundsOf)];
 
@@ -55,7 +55,7 @@ public static class SplitFitter
     // Far from the start t ≈ x/V + T (less what an unseen run-in gives), with V a little above the mean speed of the last interval.
     private static int Guess(ReadOnlySpan<double> distances, ReadOnlySpan<double> times, StartModel start, Span<double> guess)
     {
-        var speed = Math.Clamp(1.03 * (distances[^1] - distances[^2]) / (times[^1] - times[^2]), 1, 0.5 * TopSpeedLimit);
+        var speed = Math.Clamp(1.03 * (distances[^1] - distances[^2]) / (times[^1] - times[^2]), 1, TopSpeedLimit - 3);
         guess[0] = speed;
         guess[1] = Math.Clamp(times[^1] - (distances[^1] / speed), 0.3, 2);
         var count = 2;
@@ -84,7 +84,7 @@ public static class SplitFitter
 
     private static FitOptions BoundsOf(StartModel start)
     {
-        List<double> lower = [0.1, 0.01], upper = [TopSpeedLimit, TimeConstantLimit];
+        List<double> lower = [TopSpeedLow, TimeConstantLow], upper = [TopSpeedLimit, TimeConstantLimit];
         if (start.HasOffset())
         {
             lower.Add(-StartTermLimit);

@@ -227,6 +227,40 @@ public class SplitFitterTests
         }
     }
 
+    // Random rising numbers, now and then of absurd size: whatever comes out is finite and has words.
+    [Fact]
+    public void Fit_AnyRisingSplits_NeverThrowsAndIsNeverNaN()
+    {
+        var random = new Random(3);
+        for (var run = 0; run < 3000; run++)
+        {
+            var (distance, time) = (0.0, 0.0);
+            List<(double, double)> gates = [];
+            for (var gate = 0; gate < 7; gate++)
+            {
+                distance += (0.001 + (10 * random.NextDouble())) * (random.Next(20) == 0 ? Math.Pow(10, random.Next(-200, 200)) : 1);
+                time += (0.001 + (2 * random.NextDouble())) * (random.Next(20) == 0 ? Math.Pow(10, random.Next(-200, 200)) : 1);
+                gates.Add((distance, time));
+            }
+            foreach (var model in Enum.GetValues<StartModel>())
+                foreach (var response in Enum.GetValues<SplitResponse>())
+                    IsFinite(SplitFitter.Fit(Gates.Metres([.. gates]), model, response));
+        }
+    }
+
+    private static void IsFinite(SplitFit fit)
+    {
+        Assert.NotEmpty(fit.Explanation);
+        if (fit.Numerics is { } numerics) Assert.All(numerics.Parameters.Concat(numerics.Residuals), v => Assert.True(double.IsFinite(v)));
+        if (fit.Curve is not { } curve) return;
+        Estimate[] estimates =
+        [
+            curve.TopSpeed, curve.TimeConstant, curve.InitialAcceleration, curve.Offset ?? curve.TopSpeed, curve.RunIn ?? curve.TopSpeed,
+            curve.SpeedAt(Length.FromYards(10)), curve.TimeAt(Length.FromYards(10)), curve.NewTimeAt(Length.FromMetres(40)),
+        ];
+        Assert.All(estimates, e => Assert.True(double.IsFinite(e.Value) && double.IsFinite(e.StandardError!.Value), $"{e.Method}: {e.Value} ± {e.StandardError}"));
+    }
+
     private static SprintCurve Fitted(IReadOnlyList<Split> splits, StartModel model)
     {
         var fit = SplitFitter.Fit(splits, model);
