@@ -73,14 +73,27 @@ public sealed class ScatterPlot : FigureBlock
     protected override void WriteDrawing(Markup html)
     {
         var (drawing, drawn) = (Drawing, Drawn.ToArray());
-        foreach (var reference in References)
-        {
-            drawing.Line(reference.Line, SeriesLook.Most);
-            if (End(reference) is { } end) drawing.Words(reference.Name, Math.Min(drawing.X(end.X), 99), Math.Max(drawing.Y(end.Y) - 5, 12), "t end lb");
-        }
+        WriteReferences(drawing);
         foreach (var point in drawn) drawing.Mark(point.X, point.Y, Series(point.Group));
         foreach (var label in Labels) drawing.Name(Short(drawn[label.Mark].Name), drawn[label.Mark].X, drawn[label.Mark].Y, label);
         drawing.Write(html, Title);
+    }
+
+    // A name that would cover the one before it in a narrow chart is left to wide ones.
+    private void WriteReferences(XyDrawing drawing)
+    {
+        var taken = new List<(double Right, double Y)>();
+        foreach (var reference in References)
+        {
+            drawing.Line(reference.Line, SeriesLook.Most);
+            if (End(reference) is not { } end) continue;
+            var name = Short(reference.Name);
+            var room = TextWidth.Of(name, 12) / CurvePlot.NarrowestPlot * 100;
+            var (right, y) = (Math.Min(Math.Max(drawing.X(end.X), room), 99), Math.Max(drawing.Y(end.Y) - 5, 12));
+            var covers = room > 98 || taken.Exists(t => Math.Abs(t.Right - right) < room && Math.Abs(t.Y - y) < 14);
+            drawing.Words(name, right, y, covers ? "t end lb wide" : "t end lb");
+            if (!covers) taken.Add((right, y));
+        }
     }
 
     private protected override PlotFigure Live() => ScatterFigure.Of(this);

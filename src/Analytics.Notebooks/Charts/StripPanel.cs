@@ -33,7 +33,7 @@ public sealed class StripPanel : FigureBlock
     protected override void WriteDrawing(Markup html)
     {
         var scale = Scale;
-        new StripTable(scale, Axis with { Quantity = string.Empty }) { NameHead = string.Empty, NumbersHead = "middle", Panel = true }
+        new StripTable(scale, Axis with { Quantity = string.Empty }) { NameHead = "group", NumbersHead = "middle", Panel = true }
             .Write(html, Groups.Select(g => new StripRow(
                 g.Name, string.Empty, Drawn(g, scale), new Markup().Add($"{Figures.Plain(g.Middle, Axis.Decimals)}"), string.Empty, string.Empty, Tone.Plain)));
     }

@@ -3,12 +3,6 @@ using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.Charts;
 
-/// <summary>A named window on an axis.</summary>
-/// <param name="Name">Its name, for example <c>target window</c>.</param>
-/// <param name="Low">Lower limit, in the unit of the axis.</param>
-/// <param name="High">Upper limit, in the unit of the axis.</param>
-public sealed record Window(string Name, double Low, double High);
-
 /// <summary>One row of a strip table.</summary>
 internal sealed record StripRow(string Name, string Group, Markup Marks, Markup Numbers, string Words, string Note, Tone Tone);
 
@@ -22,6 +16,7 @@ internal sealed class StripTable(LinearScale scale, Axis axis)
 
     // A longer name takes several lines, so that one name does not narrow every strip.
     private const int LongestLine = 30;
+    private const int LongestRemark = 160;
 
     public required string NameHead { get; init; }
 
@@ -54,12 +49,12 @@ internal sealed class StripTable(LinearScale scale, Axis axis)
     {
         var name = OutsideText.Label(row.Name);
         html.Add($"<tr{ToneClass.Attribute(row.Tone)}><th scope=\"row\"").Raw(name.Length + row.Group.Length > LongestLine ? " class=\"lg\">" : ">").Add($"{name}");
-        if (row.Group.Length > 0) html.Add($" <small>{row.Group}</small>");
+        if (row.Group.Length > 0) html.Add($" <small>{OutsideText.Cut(row.Group, LongestLine)}</small>");
         html.Add($"</th><td><svg>{row.Marks}</svg></td><td>{row.Numbers}</td>");
         if (WordsHead.Length > 0)
         {
-            html.Add($"<td>{row.Words}");
-            if (row.Note.Length > 0) html.Add($"<small>{row.Note}</small>");
+            html.Raw(row.Words.Length > LongestLine ? "<td class=\"lg\">" : "<td>").Add($"{OutsideText.Cut(row.Words, LongestRemark)}");
+            if (row.Note.Length > 0) html.Add($"<small>{OutsideText.Cut(row.Note, LongestRemark)}</small>");
             html.Raw("</td>");
         }
         html.Raw("</tr>");
@@ -82,10 +77,10 @@ internal sealed class StripTable(LinearScale scale, Axis axis)
     private void WriteWindowName(Markup html, Window window)
     {
         var middle = scale.Percent((window.Low + window.High) / 2);
-        var half = TextWidth.Of(window.Name, 12) / 2 / Narrowest * 100;
-        if (middle < half) html.Add($"<text class=\"t\" x=\"0\" y=\"11\">{window.Name}</text>");
-        else if (middle > 100 - half) html.Add($"<text class=\"t end\" x=\"100%\" y=\"11\">{window.Name}</text>");
-        else html.Add($"<text class=\"t mid\" x=\"{middle}%\" y=\"11\">{window.Name}</text>");
+        var half = TextWidth.Of(window.Label, 12) / 2 / Narrowest * 100;
+        if (middle < half) html.Add($"<text class=\"t\" x=\"0\" y=\"11\">{window.Label}</text>");
+        else if (middle > 100 - half) html.Add($"<text class=\"t end\" x=\"100%\" y=\"11\">{window.Label}</text>");
+        else html.Add($"<text class=\"t mid\" x=\"{middle}%\" y=\"11\">{window.Label}</text>");
     }
 
     // Grid, zero line and window as the ground of the strip column: written once, not once per row.

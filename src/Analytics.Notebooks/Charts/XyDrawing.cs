@@ -24,7 +24,7 @@ internal sealed class XyDrawing(Axis acrossAxis, AxisTicks across, Axis upAxis, 
     {
         var (top, bottom) = (Math.Max(0, Y(window.High)), Math.Min(height, Y(window.Low)));
         _behind.Add($"<rect class=\"b\" y=\"{top}\" width=\"100%\" height=\"{Math.Max(0, bottom - top)}\"/>");
-        _marks.Add($"<text class=\"t lb\" x=\"4\" y=\"{top + 13}\">{window.Name}</text>");
+        _marks.Add($"<text class=\"t lb\" x=\"4\" y=\"{top + 13}\">{window.Label}</text>");
     }
 
     public void Band(IReadOnlyList<(double X, double Low, double High)> band, int series)

@@ -9,7 +9,7 @@ internal static class ChangeFigure
     public static PlotFigure Of(ChangePlot plot, int rowPixels)
     {
         var (rows, axis) = (plot.Shown, plot.Axis);
-        var strip = new StripFigure(plot.Scale, axis, [.. rows.Select(r => r.Name)], rowPixels, plot.Window, 0.54).Zero();
+        var strip = new StripFigure(plot.Scale, axis, [.. rows.Select(r => r.Name)], rowPixels, plot.Window, PlotText.LongestLabel, 0.54).Zero();
         foreach (var kind in rows.Select((row, y) => (Row: row, Y: y)).GroupBy(r => (r.Row.Tone, Mark(r.Row))).OrderBy(g => g.First().Y))
             strip.Marks(
                 kind.Select(r => (double?)r.Row.Change), kind.Select(r => (double?)r.Y), Marker(kind.First().Row), "%{y}: " + strip.Pointed,

@@ -10,7 +10,7 @@ internal static class IntervalFigure
     {
         var (rows, axis) = (plot.Rows, plot.Axis);
         var repetitions = rows.SelectMany((r, y) => r.Repetitions.Select(x => (X: x, Y: y))).ToArray();
-        var strip = new StripFigure(plot.Scale, axis, [.. rows.Select(r => r.Name)], rowPixels, plot.Window, 0.54);
+        var strip = new StripFigure(plot.Scale, axis, [.. rows.Select(r => r.Name)], rowPixels, plot.Window, PlotText.LongestLabel, 0.54);
         if (repetitions.Length > 0)
             strip.Marks(repetitions.Select(r => (double?)r.X), repetitions.Select(r => (double?)(r.Y + 0.23)), Node(("size", 7L), ("color", Palette.Blue), ("opacity", 0.5)), "one repetition: " + strip.Pointed);
         strip.Marks(

@@ -6,18 +6,19 @@ namespace Analytics.Notebooks.Charts.Live;
 /// <summary>Text and numbers as Plotly takes them.</summary>
 internal static class PlotText
 {
-    private const int LongestLabel = 28;
+    /// <summary>Longest label beside a chart; a longer one ends in an ellipsis.</summary>
+    public const int LongestLabel = 28;
 
     /// <summary>A label: short, and escaped because Plotly reads some tags and entities in text.</summary>
-    public static string Label(string? text) => Escape(OutsideText.Cut(OutsideText.Label(text), LongestLabel));
+    public static string Label(string? text, int longest = LongestLabel) => Escape(OutsideText.Cut(OutsideText.Label(text), longest));
 
     /// <summary>Text with nothing left that Plotly would read as a tag, an entity or a template.</summary>
     public static string Escape(string text)
         => WebUtility.HtmlEncode(OutsideText.Visible(text)).Replace("%{", "%&#123;", StringComparison.Ordinal).Replace("$", "&#36;", StringComparison.Ordinal);
 
     /// <summary>Width of the longest label, for a margin; bounded, since long labels are cut.</summary>
-    public static double Margin(IEnumerable<string> labels, double fontPixels)
-        => labels.Select(l => TextWidth.Of(OutsideText.Cut(OutsideText.Label(l), LongestLabel), fontPixels)).DefaultIfEmpty(0).Max() * 0.92 + 12;
+    public static double Margin(IEnumerable<string> labels, double fontPixels, int longest = LongestLabel)
+        => labels.Select(l => TextWidth.Of(OutsideText.Cut(OutsideText.Label(l), longest), fontPixels)).DefaultIfEmpty(0).Max() * 0.92 + 12;
 
     /// <summary>Numbers rounded for drawing; what cannot be drawn becomes a gap.</summary>
     public static object?[] Numbers(IEnumerable<double?> values, int decimals)

@@ -19,13 +19,14 @@ internal sealed class StripFigure
     /// <param name="names">Names of the rows, from the top.</param>
     /// <param name="rowPixels">Height of a row.</param>
     /// <param name="window">A named window behind the rows; null for none.</param>
+    /// <param name="longestName">Characters of a name beside the strip; a longer one ends in an ellipsis.</param>
     /// <param name="stripShare">Share of the width that the strip takes; the rest is for columns of text.</param>
-    public StripFigure(LinearScale scale, Axis axis, IReadOnlyList<string> names, int rowPixels, Window? window, double stripShare)
+    public StripFigure(LinearScale scale, Axis axis, IReadOnlyList<string> names, int rowPixels, Window? window, int longestName, double stripShare)
     {
         (_scale, _axis, _names) = (scale, axis, names);
         var top = window is null ? TopOfAxis : TopWithWindow;
-        Figure = new PlotFigure((names.Count * rowPixels) + top + 8, PlotText.Margin(names, 13), 4, top, 8);
-        WriteAxes(stripShare, window is null ? 4 : 22);
+        Figure = new PlotFigure((names.Count * rowPixels) + top + 8, PlotText.Margin(names, 13, longestName), 4, top, 8);
+        WriteAxes(stripShare, longestName, window is null ? 4 : 22);
         if (window is not null) WriteWindow(window);
     }
 
@@ -70,12 +71,12 @@ internal sealed class StripFigure
             ("type", "rect"), ("layer", "below"), ("yref", "paper"), ("y0", 0L), ("y1", 1L), ("x0", window.Low), ("x1", window.High), ("fillcolor", Palette.Band), ("line", Node(("width", 0L)))));
         Figure.Layout("annotations", new[]
         {
-            Node(("text", PlotText.Escape(window.Name)), ("x", (window.Low + window.High) / 2), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("yshift", 18L), ("showarrow", false), ("font", Node(("size", 12L), ("color", Palette.Muted)))),
+            Node(("text", PlotText.Escape(window.Label)), ("x", (window.Low + window.High) / 2), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("yshift", 18L), ("showarrow", false), ("font", Node(("size", 12L), ("color", Palette.Muted)))),
         });
         Figure.Layout("shapes", _shapes.ToArray());
     }
 
-    private void WriteAxes(double stripShare, long standoff)
+    private void WriteAxes(double stripShare, int longestName, long standoff)
     {
         var arrow = _axis.Better switch
         {
@@ -84,11 +85,11 @@ internal sealed class StripFigure
             _ => PlotText.Escape(_axis.Title),
         };
         Figure.Layout("xaxis", Node(
-            ("domain", new object[] { 0L, stripShare }), ("range", PlotText.Numbers([_scale.Low, _scale.High], _scale.Decimals + 2)), ("side", "top"), ("fixedrange", true),
+            ("domain", new object[] { 0L, stripShare }), ("range", PlotText.Numbers([_scale.Low, _scale.High], _scale.Decimals + 2)), ("side", "top"), ("tickangle", 0L), ("fixedrange", true),
             ("tickvals", PlotText.Numbers(_scale.Ticks.Select(t => (double?)t), 9)), ("ticktext", _scale.Ticks.Select(_scale.Label).ToArray()), ("title", Node(("text", arrow), ("standoff", standoff)))));
         Figure.Layout("xaxis2", Node(("domain", new object[] { stripShare, 1L }), ("range", new object[] { 0L, 100L }), ("visible", false), ("fixedrange", true)));
         Figure.Layout("yaxis", Node(
-            ("range", new[] { _names.Count - 0.5, -0.5 }), ("tickvals", Enumerable.Range(0, _names.Count).ToArray()), ("ticktext", _names.Select(PlotText.Label).ToArray()),
+            ("range", new[] { _names.Count - 0.5, -0.5 }), ("tickvals", Enumerable.Range(0, _names.Count).ToArray()), ("ticktext", _names.Select(n => PlotText.Label(n, longestName)).ToArray()),
             ("showgrid", false), ("fixedrange", true), ("tickfont", Node(("size", 13L), ("color", Palette.Ink)))));
     }
 }

@@ -29,7 +29,7 @@ internal sealed class XyFigure
     public void Window(Window window) => Figure.Layout("shapes", new[]
     {
         Node(("type", "rect"), ("layer", "below"), ("xref", "paper"), ("x0", 0L), ("x1", 1L), ("y0", window.Low), ("y1", window.High), ("fillcolor", Palette.Band), ("line", Node(("width", 0L))), ("label",
-            Node(("text", PlotText.Escape(window.Name)), ("textposition", "top left"), ("font", Node(("size", 12L), ("color", Palette.Muted)))))),
+            Node(("text", PlotText.Escape(window.Label)), ("textposition", "top left"), ("font", Node(("size", 12L), ("color", Palette.Muted)))))),
     });
 
     public void Band(IReadOnlyList<(double X, double Low, double High)> band, int series)
