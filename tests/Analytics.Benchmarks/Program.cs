@@ -1,7 +1,8 @@
 using Analytics.Benchmarks;
+using Analytics.Benchmarks.SeasonRows;
 
 // One command a benchmark; each prints what it measured and the ratio that matters. Nothing here is asserted by a timed test.
-IBenchmark[] benchmarks = [new SplitFits()];
+IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark()];
 
 var chosen = benchmarks.FirstOrDefault(b => b.Name == args.FirstOrDefault());
 if (chosen is null)

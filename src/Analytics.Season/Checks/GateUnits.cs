@@ -37,7 +37,7 @@ internal static class GateUnits
     {
         var athletes = history.On(day).Where(a => a.Others is not null).ToList();
         if (athletes.Count < MeasureHistory.FewestAthletes) return null;
-        double Ratio(double stretch) => MeasureHistory.Median(athletes.Select(a => MeasureHistory.Median(a.Runs.SelectMany(r => r.Splits).Select(s => s.Time.Seconds / a.Others!.TimeAt(s.Distance.Metres * stretch)))));
+        double Ratio(double stretch) => Middle.Of(athletes.Select(a => Middle.Of(a.Runs.SelectMany(r => r.Splits).Select(s => s.Time.Seconds / a.Others!.TimeAt(s.Distance.Metres * stretch)))));
         if (Math.Abs(Ratio(1) - 1) < Off) return null;
         if (Math.Abs(Ratio(UnitFactors.MetresPerYard) - 1) < Explained) return "yd";
         return Math.Abs(Ratio(1 / UnitFactors.MetresPerYard) - 1) < Explained ? "m" : null;

@@ -8,12 +8,12 @@ namespace Analytics.Season.Checks;
 /// <summary>The values of a trial that could have been typed in a wrong unit. The ratios are common practice, no source.</summary>
 internal static class Measures
 {
-    private static readonly MeasureRule Body = new(BodyTable.BodyMass, BestOfDay: false, 1.35, 1.2, 1.6, 1.4);
-    private static readonly MeasureRule Load = new(LiftsTable.Load, BestOfDay: true, 1.6, 1.35, 1.9, 1.35);
-    private static readonly MeasureRule Height = new(JumpsTable.Height, BestOfDay: false, 1.6, 1.35, 1.9, 1.35);
-    private static readonly MeasureRule LongJump = new(JumpsTable.Distance, BestOfDay: false, 1.6, 1.3, 1.9, 1.3);
-    private static readonly MeasureRule Throw = new(ThrowsTable.Distance, BestOfDay: false, 1.9, 1.4, 2.2, 1.4);
-    private static readonly MeasureRule Rise = new(StairsTable.Rise, BestOfDay: false, 1.5, 1.1, 1.5, 1.1);
+    private static readonly MeasureRule Body = new(BodyTable.BodyMass, bestOfDay: false, new(1.35, 1.2), new(1.6, 1.4));
+    private static readonly MeasureRule Load = new(LiftsTable.Load, bestOfDay: true, new(1.6, 1.35), new(1.9, 1.35));
+    private static readonly MeasureRule Height = new(JumpsTable.Height, bestOfDay: false, new(1.6, 1.35), new(1.9, 1.35));
+    private static readonly MeasureRule LongJump = new(JumpsTable.Distance, bestOfDay: false, new(1.6, 1.3), new(1.9, 1.3));
+    private static readonly MeasureRule Throw = new(ThrowsTable.Distance, bestOfDay: false, new(1.9, 1.4), new(2.2, 1.4));
+    private static readonly MeasureRule Rise = new(StairsTable.Rise, bestOfDay: false, new(1.5, 1.1), new(1.5, 1.1));
 
     /// <summary>The measure and value of a trial; null when it has none to compare.</summary>
     public static (MeasureKey Key, double Value, double Typed)? Of(Trial trial) => trial switch

@@ -14,7 +14,7 @@ internal sealed class RunCurve
     public static RunCurve? Of(IEnumerable<SprintTrial> runs)
     {
         var gates = runs.SelectMany(r => r.Splits).GroupBy(s => Math.Round(s.Distance.Metres, 2))
-            .Select(g => (Distance: Math.Log(g.Key), Time: Math.Log(MeasureHistory.Median(g.Select(s => s.Time.Seconds)))))
+            .Select(g => (Distance: Math.Log(g.Key), Time: Math.Log(Middle.Of(g.Select(s => s.Time.Seconds)))))
             .OrderBy(g => g.Distance).ToArray();
         return gates.Length < 2 ? null : new RunCurve([.. gates.Select(g => g.Distance)], [.. gates.Select(g => g.Time)]);
     }

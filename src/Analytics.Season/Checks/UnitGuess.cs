@@ -9,12 +9,12 @@ namespace Analytics.Season.Checks;
 internal static class UnitGuess
 {
     /// <summary>The unit that brings the value near the level; null when the value is not far from it, or no unit does.</summary>
-    public static Unit? Of(QuantityColumn column, ReadTable table, double value, double level, double far, double near)
+    public static Unit? Of(QuantityColumn column, ReadTable table, double value, double level, Ratios ratios)
     {
-        if (Distance(value, level) <= Math.Log(far)) return null;
+        if (Distance(value, level) <= Math.Log(ratios.Far)) return null;
         return column.Units.Where(u => u != Written(column, table))
             .Select(u => (Unit: u, Left: Distance(value * Factor(column, table, u), level)))
-            .Where(u => u.Left < Math.Log(near)).OrderBy(u => u.Left).Select(u => u.Unit).FirstOrDefault();
+            .Where(u => u.Left < Math.Log(ratios.Near)).OrderBy(u => u.Left).Select(u => u.Unit).FirstOrDefault();
     }
 
     /// <summary>How far apart two values are, as the logarithm of their ratio.</summary>

@@ -9,11 +9,23 @@ internal sealed class SeasonIntake(SeasonFolder folder, CancellationToken cancel
 {
     public SeasonFolder Folder => folder;
 
+    public CancellationToken Cancellation => cancellation;
+
     public List<FileTally> Files { get; } = [];
 
     public List<InputNote> Notes { get; } = [];
 
     public void Note(string file, string text) => Notes.Add(new InputNote(file, text));
+
+    /// <summary>An intake of the same folder that counts for itself.</summary>
+    public SeasonIntake Part() => new(folder, cancellation);
+
+    /// <summary>Takes over what a part has counted and remarked.</summary>
+    public void Absorb(SeasonIntake part)
+    {
+        Files.AddRange(part.Files);
+        Notes.AddRange(part.Notes);
+    }
 
     /// <summary>Starts counting a file or sheet.</summary>
     public FileTally Count(string path, string sha256 = "")

@@ -16,93 +16,118 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
 
     private static readonly string[] TextEndings = [".csv", ".tsv", ".txt"];
     private readonly SortedDictionary<DateOnly, CandidateDay> days = [];
+    private readonly List<TestingFile> files = [];
 
     /// <summary>The days, by date.</summary>
     public IReadOnlyCollection<CandidateDay> Days => days.Values;
 
-    /// <summary>Reads everything in the testing folder.</summary>
+    /// <summary>Reads everything in the testing folder. Files are read side by side and put together in order.</summary>
     /// <param name="folder">Path of the folder inside the season.</param>
     public void ReadAll(string folder)
     {
-        foreach (var entry in List(folder))
+        files.Clear();
+        foreach (var entry in List(folder)) Find(entry);
+        try
         {
-            var name = entry.IsFolder ? entry.Name : Path.GetFileNameWithoutExtension(entry.Name);
-            var ending = Path.GetExtension(entry.Name);
-            if (DateText.Read(name) is { } date && name.Length is 10) ReadDay(entry, date);
-            else if (entry.IsFolder || IsSheetFile(ending))
-                intake.Count(entry.Path).HoldBack(new InputFault("the name is not a date, so nothing in it was read.", "Name testing days year-month-day: 2026-03-02."), 0);
-            else intake.Note(entry.Path, "This file is not part of a season and was not read.");
+            Parallel.ForEach(files, new ParallelOptions { CancellationToken = intake.Cancellation, MaxDegreeOfParallelism = Environment.ProcessorCount }, Read);
+        }
+        catch (AggregateException error) when (intake.Cancellation.IsCancellationRequested)
+        {
+            throw new OperationCanceledException("The reading was stopped.", error, intake.Cancellation);
+        }
+
+        foreach (var file in files)
+        {
+            intake.Absorb(file.Intake);
+            if (!file.HasTable) continue;
+            if (!days.TryGetValue(file.Date, out var day)) days.Add(file.Date, day = new CandidateDay(file.Date));
+            day.Candidates.AddRange(file.Candidates);
         }
     }
 
-    private void ReadDay(FolderEntry entry, DateOnly date)
+    private void Find(FolderEntry entry)
     {
-        if (!entry.IsFolder)
+        var name = entry.IsFolder ? entry.Name : Path.GetFileNameWithoutExtension(entry.Name);
+        if (name.Length is 10 && DateText.Read(name) is { } date)
         {
-            ReadFile(entry, date);
-            return;
+            if (!entry.IsFolder) Add(entry, date);
+            else foreach (var inner in List(entry.Path)) Add(inner, date);
         }
-
-        foreach (var inner in List(entry.Path))
+        else if (entry.IsFolder || IsSheetFile(Path.GetExtension(entry.Name)))
         {
-            if (inner.IsFolder && !IsTableName(Path.GetFileNameWithoutExtension(inner.Name))) intake.Note(inner.Path, "This folder is not read.");
-            else ReadFile(inner, date);
-        }
-    }
-
-    private void ReadFile(FolderEntry file, DateOnly date)
-    {
-        var ending = Path.GetExtension(file.Name).ToLowerInvariant();
-        var name = Path.GetFileNameWithoutExtension(file.Name);
-        if (ending is ".xlsx")
-        {
-            foreach (var sheet in intake.Open(file.Path).Cast<SheetTable>()) ReadTable(sheet, sheet.Name, date);
-        }
-        else if (IsTableName(name) && TextEndings.Contains(ending))
-        {
-            foreach (var table in intake.Open(file.Path)) ReadTable(table, name, date);
-        }
-        else if (IsTableName(name) || IsSheetFile(ending))
-        {
-            intake.Count(file.Path).HoldBack(new InputFault($"files of this kind ({ending}) are not read, or the name is none of {TableNames}.", "Save it as CSV or .xlsx under one of these names."), 0);
+            Add(entry, default).HoldBack(new InputFault("the name is not a date, so nothing in it was read.", "Name testing days year-month-day: 2026-03-02."));
         }
         else
         {
-            intake.Note(file.Path, $"This file was not read; a testing day has {TableNames}.");
+            Add(entry, default).Note("This file is not part of a season and was not read.");
         }
     }
 
-    private void ReadTable(Table table, string name, DateOnly date)
+    private TestingFile Add(FolderEntry entry, DateOnly date)
+    {
+        var file = new TestingFile(entry, date, intake.Part());
+        files.Add(file);
+        return file;
+    }
+
+    private void Read(TestingFile file)
+    {
+        if (file.IsDone) return;
+        var ending = Path.GetExtension(file.Entry.Name).ToLowerInvariant();
+        var name = Path.GetFileNameWithoutExtension(file.Entry.Name);
+        if (file.Entry.IsFolder && !IsTableName(name))
+        {
+            file.Note("This folder is not read.");
+        }
+        else if (ending is ".xlsx")
+        {
+            foreach (var sheet in file.Intake.Open(file.Entry.Path).Cast<SheetTable>()) Read(file, sheet, sheet.Name);
+        }
+        else if (IsTableName(name) && TextEndings.Contains(ending))
+        {
+            foreach (var table in file.Intake.Open(file.Entry.Path)) Read(file, table, name);
+        }
+        else if (IsTableName(name) || IsSheetFile(ending))
+        {
+            file.HoldBack(new InputFault($"files of this kind ({ending}) are not read, or the name is none of {TableNames}.", "Save it as CSV or .xlsx under one of these names."));
+        }
+        else
+        {
+            file.Note($"This file was not read; a testing day has {TableNames}.");
+        }
+    }
+
+    private void Read(TestingFile file, Table table, string name)
     {
         var kind = TrialTable.All.FirstOrDefault(t => t.Name == Words.Normal(name));
         if (kind is null)
         {
-            intake.Note(table.Path, $"This sheet was not read; a testing day has {TableNames}.");
+            file.Intake.Note(table.Path, $"This sheet was not read; a testing day has {TableNames}.");
             return;
         }
 
-        if (!days.TryGetValue(date, out var day)) days.Add(date, day = new CandidateDay(date));
-        if (date < settings.From || date > settings.To)
+        file.HasTable = true;
+        if (file.Date >= settings.From && file.Date <= settings.To)
         {
-            var fault = new InputFault($"the day {DateText.Iso(date)} is outside the season, {DateText.Iso(settings.From)} to {DateText.Iso(settings.To)}.", "Correct the name of the day, or \"from\" and \"to\" in season.json.");
-            intake.HoldBackAll(table, intake.Count(table.Path, table.Sha256), fault, 0);
+            ReadTrials(file, table, kind);
             return;
         }
 
-        ReadTrials(table, kind, day);
+        var fault = new InputFault($"the day {DateText.Iso(file.Date)} is outside the season, {DateText.Iso(settings.From)} to {DateText.Iso(settings.To)}.", "Correct the name of the day, or \"from\" and \"to\" in season.json.");
+        file.Intake.HoldBackAll(table, file.Intake.Count(table.Path, table.Sha256), fault, 0);
     }
 
-    private void ReadTrials(Table table, TrialTable kind, CandidateDay day)
+    private void ReadTrials(TestingFile file, Table table, TrialTable kind)
     {
         var numbers = new AttemptNumbers();
         ReadTable? context = null;
-        intake.ReadRows(table, [.. kind.Columns, TrialTable.Checked], kind.HasGates, (row, tally) =>
+        file.Intake.ReadRows(table, [.. kind.Columns, TrialTable.Checked], kind.HasGates, (row, tally) =>
         {
             context ??= new ReadTable(tally, row.Head);
             var athlete = squad.Of(row, TrialTable.AthleteId);
-            var place = new TrialPlace(athlete?.Id ?? "", day.Date, new TrialSource(table.Path, row.Line), settings, numbers);
+            var place = new TrialPlace(athlete?.Id ?? "", file.Date, new TrialSource(table.Path, row.Line), settings, numbers);
             var isChecked = row.Word(TrialTable.Checked, Words.YesNo) ?? false;
-            if (kind.Read(row, place) is { } trial && row.Faults.Count is 0) day.Candidates.Add(new Candidate(trial, context, isChecked));
+            if (kind.Read(row, place) is { } trial && row.Faults.Count is 0) file.Candidates.Add(new Candidate(trial, context, isChecked));
         });
     }
 
@@ -115,7 +140,7 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
         }
         catch (InputFault fault)
         {
-            intake.Count(folder).HoldBack(fault, 0);
+            Add(new FolderEntry(folder, Path.GetFileName(folder), true), default).HoldBack(fault);
             return [];
         }
     }

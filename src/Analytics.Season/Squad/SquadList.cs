@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Analytics.Season.Cells;
 using Analytics.Season.Columns;
 
@@ -7,7 +8,7 @@ namespace Analytics.Season.Squad;
 internal sealed class SquadList
 {
     private readonly Dictionary<string, Athlete> byId = new(StringComparer.OrdinalIgnoreCase);
-    private readonly Dictionary<string, string> remedies = new(StringComparer.OrdinalIgnoreCase);
+    private readonly ConcurrentDictionary<string, string> remedies = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The athletes, by identifier.</summary>
     public IEnumerable<Athlete> All => byId.Values.OrderBy(a => a.Id, StringComparer.Ordinal);

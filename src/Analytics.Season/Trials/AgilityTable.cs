@@ -30,7 +30,7 @@ internal sealed class AgilityTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Test, Attempt, Timing, OnSide, Time];
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         var test = row.NeedIdentifier(Test, "test", KnownTests);
         var timing = row.NeedWord(Timing, Words.Timing, place.Settings.DefaultTiming, "timing");

@@ -16,7 +16,7 @@ internal sealed class BodyTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, BodyMass, Stature];
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         double mass = row.NeedQuantity(BodyMass, "body mass"), stature = row.Quantity(Stature) ?? double.NaN;
         return row.Faults.Count > 0 ? null : new BodyMeasure

@@ -29,7 +29,7 @@ internal sealed class JumpsTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Jump, Method, Attempt, Height, Distance, Flight, Contact, Obstacle, PushOff];
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         row.NeedText(Jump, "jump");
         var kind = row.Word(Jump, Words.Jump) ?? default;

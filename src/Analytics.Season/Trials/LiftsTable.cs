@@ -29,7 +29,7 @@ internal sealed class LiftsTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Lift, Set, Load, Repetitions, Reserve, Exertion, BarRise, PullTime];
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         var lift = row.NeedIdentifier(Lift, "lift", KnownLift.Ids);
         var load = row.NeedQuantity(Load, "load");

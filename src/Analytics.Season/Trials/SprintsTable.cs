@@ -19,7 +19,7 @@ internal sealed class SprintsTable : TrialTable
 
     public override bool HasGates => true;
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         var timing = row.NeedWord(Timing, Words.Timing, place.Settings.DefaultTiming, "timing");
         var start = row.NeedWord(Start, Words.Start, place.Settings.DefaultStart, "start");

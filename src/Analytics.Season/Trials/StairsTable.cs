@@ -19,7 +19,7 @@ internal sealed class StairsTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Attempt, Rise, Time];
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         double rise = row.NeedQuantity(Rise, "rise of the stairs"), time = row.NeedQuantity(Time, "time");
         if (rise / time > HighestClimb)

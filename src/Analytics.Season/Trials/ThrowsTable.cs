@@ -24,7 +24,7 @@ internal sealed class ThrowsTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Throw, Attempt, Ball, Distance, OnSide];
 
-    public override Trial? Read(RowCells row, TrialPlace place)
+    public override Trial? Read(RowCells row, in TrialPlace place)
     {
         var kind = row.NeedIdentifier(Throw, "throw", Known);
         double ball = row.NeedQuantity(Ball, "mass of the ball"), distance = row.NeedQuantity(Distance, "distance");

@@ -27,7 +27,7 @@ internal abstract class TrialTable
     /// <summary>Makes the trial; its result is used only when the row has no fault.</summary>
     /// <param name="row">The row.</param>
     /// <param name="place">Whose it is, when and where.</param>
-    public abstract Trial? Read(RowCells row, TrialPlace place);
+    public abstract Trial? Read(RowCells row, in TrialPlace place);
 
     /// <summary>Every table a testing day may have, in reading order.</summary>
     public static IReadOnlyList<TrialTable> All { get; } =
@@ -40,4 +40,4 @@ internal abstract class TrialTable
 /// <param name="Source">Place in the input.</param>
 /// <param name="Settings">Settings of the season.</param>
 /// <param name="Numbers">Numbers attempts that have none.</param>
-internal sealed record TrialPlace(string AthleteId, DateOnly Date, TrialSource Source, SeasonSettings Settings, AttemptNumbers Numbers);
+internal readonly record struct TrialPlace(string AthleteId, DateOnly Date, TrialSource Source, SeasonSettings Settings, AttemptNumbers Numbers);
