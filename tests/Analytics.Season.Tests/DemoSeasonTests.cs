@@ -5,7 +5,7 @@ namespace Analytics.Season.Tests;
 /// <summary>The demo season has slips put in on purpose, with their places written beside it: exactly these must be held back.</summary>
 public sealed class DemoSeasonTests
 {
-    private static readonly string Folder = Find();
+    private static readonly string Folder = Path.Combine(Repository.Root, "data-demo");
 
     [Fact]
     public void Read_DemoSeason_HoldsBackThePlantedSlipsAndNothingElse()
@@ -18,12 +18,5 @@ public sealed class DemoSeasonTests
         Assert.Equal(planted.OrderBy(p => p.File, StringComparer.Ordinal).ThenBy(p => p.Line), data.HeldBack.Select(h => (h.File, h.Line, h.Column)).OrderBy(p => p.File, StringComparer.Ordinal).ThenBy(p => p.Line));
         Assert.NotEmpty(data.HeldBack);
         Assert.Contains("looks like kg", data.HeldBack.Single(h => h.Column == "mass_lb").Reason, StringComparison.Ordinal);
-    }
-
-    private static string Find()
-    {
-        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
-            if (File.Exists(Path.Combine(folder.FullName, "Analytics.sln"))) return Path.Combine(folder.FullName, "data-demo");
-        throw new InvalidOperationException("Analytics.sln was not found above the tests.");
     }
 }

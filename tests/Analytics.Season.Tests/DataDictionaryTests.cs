@@ -1,0 +1,28 @@
+using Analytics.Season.Tests.Support;
+using Analytics.Season.Trials;
+
+namespace Analytics.Season.Tests;
+
+/// <summary>The data dictionary names every column the reader accepts.</summary>
+public sealed class DataDictionaryTests
+{
+    private static readonly string Text = File.ReadAllText(Path.Combine(Repository.Root, "docs", "data-dictionary.md"));
+
+    [Fact]
+    public void Dictionary_EveryColumnOfEveryTable_IsNamedInItsSection()
+    {
+        foreach (var table in TrialTable.All)
+        {
+            var start = Text.IndexOf($"### {table.Name}\n", StringComparison.Ordinal);
+            Assert.True(start >= 0, table.Name);
+            var end = Text.IndexOf("\n### ", start + 4, StringComparison.Ordinal) is var next and > 0 ? next : Text.IndexOf("\n## ", start + 4, StringComparison.Ordinal);
+            var section = Text[start..end];
+            foreach (var head in table.Columns.Where(c => c != TrialTable.AthleteId).SelectMany(c => c.Heads))
+                Assert.True(section.Contains($"`{head}`", StringComparison.Ordinal), $"{table.Name}: {head}");
+        }
+    }
+
+    [Fact]
+    public void Dictionary_EveryKnownLiftAndThrow_IsNamed()
+        => Assert.All(KnownLift.Ids.Concat(ThrowsTable.Known), id => Assert.Contains($"`{id}`", Text, StringComparison.Ordinal));
+}
