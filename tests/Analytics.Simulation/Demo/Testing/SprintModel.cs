@@ -22,6 +22,10 @@ public static class SprintModel
         return timeConstant * u;
     }
 
+    /// <summary>Speed at a distance from the first movement.</summary>
+    public static double SpeedAt(double metres, double speed, double timeConstant)
+        => speed * (1 - Math.Exp(-TimeTo(metres, speed, timeConstant) / timeConstant));
+
     /// <summary>Clock time to a gate when the body had moved by the lead at the moment the clock started.</summary>
     public static double ClockTime(double metres, double speed, double timeConstant, double leadMetres)
         => TimeTo(metres + leadMetres, speed, timeConstant) - TimeTo(leadMetres, speed, timeConstant);
