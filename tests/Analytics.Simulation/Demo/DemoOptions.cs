@@ -26,7 +26,7 @@ public enum ChangePlan
     None,
 
     /// <summary>
-    /// A third of the squad unchanged, a third improved by <see cref="Squad.ErrorSize.Small"/> and a third by
+    /// A third of the squad unchanged, a third changed for the better (the time constant: for the worse) by <see cref="Squad.ErrorSize.Small"/> and a third by
     /// <see cref="Squad.ErrorSize.Large"/> typical errors, all of it between the last two testing days.
     /// </summary>
     TypicalErrors,

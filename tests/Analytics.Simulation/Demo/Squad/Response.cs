@@ -18,7 +18,7 @@ public static class Response
             gains[quality] = options.Changes switch
             {
                 ChangePlan.None => 0,
-                ChangePlan.TypicalErrors => InTypicalErrors(share) * TestNoise.DayScoreError(quality),
+                ChangePlan.TypicalErrors => Sign(quality) * InTypicalErrors(share) * TestNoise.DayScoreError(quality),
                 _ => share < SquadResponse.UnchangedShare ? 0 : Trained(SquadResponse.Of(quality), size),
             };
         }
@@ -39,6 +39,9 @@ public static class Response
     }
 
     private static double Trained(SquadResponse response, double score) => response.Mean + response.Deviation * score;
+
+    /// <summary>A much shorter time constant would give early splits that no one can run, so there the change is a loss.</summary>
+    private static int Sign(TrainedQuality quality) => quality == TrainedQuality.TimeConstant ? -1 : 1;
 
     private static double InTypicalErrors(double share) => share switch
     {

@@ -1,0 +1,41 @@
+using Analytics.Simulation.ErrorRates;
+
+namespace Analytics.Simulation.Tests.ErrorRates;
+
+public class ErrorRateStudyTests
+{
+    private static readonly ErrorRateStudy Kept = ErrorRateStudy.Run(Scenario.AsKept, 2, 1);
+    private static readonly ErrorRateStudy Sizes = ErrorRateStudy.Run(Scenario.KnownSizes, 2, 1);
+
+    /// <summary>Every kind of count finds something to count; a chain that silently compares nothing would give empty tables.</summary>
+    [Fact]
+    public void Run_TwoSeasons_AsksEveryQuestion()
+    {
+        Assert.All(Kept.OverTheSeason.Concat(Kept.SinceApril).Concat(Kept.MixedLifts), r => Assert.True(r.Covered.Asked > 10, r.Metric.Id));
+        Assert.All(Kept.DayValues, r => Assert.True(r.Covered.Asked > 50, r.Metric.Id));
+        Assert.All(Kept.Estimated, r => Assert.True(r.Covered.Asked > 20, r.Name));
+        Assert.Equal(9, Kept.HeldBack.Found.Count);
+        Assert.True(Kept.Chosen.Speed.Asked > 500);
+    }
+
+    /// <summary>The truth fits what is measured: an interval that almost never or always held it would mean a wrong unit or day.</summary>
+    [Fact]
+    public void Run_TwoSeasons_CoversNearTheStatedLevel()
+        => Assert.All(Kept.OverTheSeason, r => Assert.True(r.Covered.Rate is > 0.80 and <= 1, $"{r.Metric.Id}: {r.Covered.Rate}"));
+
+    [Fact]
+    public void Write_SameSeasons_GivesTheSameDocumentWithEveryMetric()
+    {
+        var first = ErrorRatesDocument.Write(Kept, Kept, Sizes);
+        Assert.Equal(first, ErrorRatesDocument.Write(ErrorRateStudy.Run(Scenario.AsKept, 2, 1), Kept, Sizes));
+        Assert.All(JudgedMetric.All, m => Assert.Contains(Analytics.Metrics.Catalogue.MetricCatalogue.Get(m.Id).Label, first, StringComparison.Ordinal));
+        Assert.DoesNotContain("NaN", first, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SizeOfTrueChange_KnownSizes_IsNearThreeAndFiveTypicalErrors()
+    {
+        // The typical error of a season is known to about 10 %, and lifts carry their steps besides.
+        Assert.All(Sizes.Hits, h => Assert.InRange(h.Size / h.NominalSize, 0.75, 1.25));
+    }
+}
