@@ -21,9 +21,9 @@ public static class ErrorRatesDocument
         up; [demo-data.md](demo-data.md) has the model), reads each from files, and sends it through the same readers, fits, typical errors and
         verdict rule as a testing-day report. What is concluded is then held against the truth.
 
-        Three kinds of season: **as kept** like the one in `data-demo`; **models true**, where the clock starts with the first movement
-        and all athletes share one repetition curve, so that no model of the library is wrong and only its arithmetic is on trial;
-        **known sizes**, where true changes have two fixed sizes.
+        Three kinds of season: **as kept** like the one in `data-demo`; **models true**, where the clock starts with the first movement, so that
+        the sprint model holds and only its arithmetic is on trial, and where all athletes share one repetition curve, close to the library's
+        equation but not the same; **known sizes**, where true changes have two fixed sizes.
 
         Rates are in %, the Monte Carlo standard error in brackets, seasons as clusters. The target for a 95 % interval is 93 to 97 %;
         *low* or *high* marks a rate outside it by more than two standard errors. Typical errors and verdicts of a season rest on its one
@@ -132,7 +132,7 @@ public static class ErrorRatesDocument
             {table}
             These rows fail. The typical error comes from retest days on which most athletes were measured, so it does not hold what an
             estimate adds: the athlete's own bias under the equation, which drops out only between two sets of like length, the judged
-            reserve, and the whole repetition. Bias between the models is part of it, but the rates are off with models true as well.
+            reserve, and the whole repetition. With one curve for everybody the rates are better and still off.
             Do not read a clear verdict from a 1RM that was measured on one day and estimated on the other.
 
             """;
