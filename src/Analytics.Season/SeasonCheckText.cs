@@ -12,7 +12,8 @@ public static class SeasonCheckText
 
     /// <summary>The lines: counts for each file, what was held back with its remedy, remarks, and a verdict.</summary>
     /// <param name="season">The season as read.</param>
-    public static IReadOnlyList<string> Lines(SeasonData season)
+    /// <param name="mostPerFile">Most entries listed for one file; a line says how many more there are.</param>
+    public static IReadOnlyList<string> Lines(SeasonData season, int mostPerFile = 100)
     {
         var lines = new List<string>
         {
@@ -20,7 +21,7 @@ public static class SeasonCheckText
             "",
         };
         AddFiles(lines, season);
-        AddHeldBack(lines, season);
+        AddHeldBack(lines, season, mostPerFile);
         AddNotes(lines, season);
         lines.Add(Verdict(season));
         return lines;
@@ -36,15 +37,21 @@ public static class SeasonCheckText
         lines.Add("");
     }
 
-    private static void AddHeldBack(List<string> lines, SeasonData season)
+    private static void AddHeldBack(List<string> lines, SeasonData season, int mostPerFile)
     {
         if (season.HeldBack.Count is 0) return;
         lines.Add("Held back");
-        foreach (var held in season.HeldBack)
+        foreach (var file in season.HeldBack.GroupBy(h => h.File))
         {
-            lines.Add($"  {Place(held)}");
-            lines.Add($"    {OneLine(held.Reason)}");
-            lines.Add($"    To mend it: {OneLine(held.Remedy)}");
+            foreach (var held in file.Take(mostPerFile))
+            {
+                lines.Add($"  {Place(held)}");
+                lines.Add($"    {OneLine(held.Reason)}");
+                lines.Add($"    To mend it: {OneLine(held.Remedy)}");
+            }
+
+            var more = file.Count() - mostPerFile;
+            if (more > 0) lines.Add($"  {OneLine(file.Key)}: {Count(more, "more entry", "more entries")} not shown");
         }
 
         lines.Add("");

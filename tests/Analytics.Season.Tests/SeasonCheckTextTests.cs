@@ -56,6 +56,18 @@ public sealed class SeasonCheckTextTests
     }
 
     [Fact]
+    public void Lines_ManyEntries_SayHowManyAreNotShown()
+    {
+        using var season = new TemporarySeason().With("testing/2026-03-02/body.csv", "athlete_id,mass_lb\n" + string.Concat(Enumerable.Range(0, 130).Select(i => $"X{i},225\n")));
+
+        var lines = SeasonCheckText.Lines(season.Read());
+
+        Assert.Equal(100, lines.Count(l => l.Contains("To mend it", StringComparison.Ordinal)));
+        Assert.Contains("  testing/2026-03-02/body.csv: 30 more entries not shown", lines);
+        Assert.Equal("134 rows read: 4 kept, 130 held back.", lines[^1]);
+    }
+
+    [Fact]
     public void Lines_ControlCharactersInFiles_DoNotReachTheTerminal()
     {
         using var season = new TemporarySeason().With("testing/2026-03-02/body.csv", "athlete_id,mass_lb,\u001b[2J\n\u001b[31mP\u0007,225,1\n");

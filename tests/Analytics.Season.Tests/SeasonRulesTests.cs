@@ -126,6 +126,25 @@ public sealed class SeasonRulesTests
     }
 
     [Fact]
+    public void Read_SecondColumnWithoutUnit_IsRemarkedNotRead()
+    {
+        using var season = new TemporarySeason().With(First + "lifts.csv", "athlete_id,lift,load_lb,reps,load,load_pct\nP001,back_squat,405,3,184,85\n");
+
+        var data = season.Read();
+
+        Assert.Empty(data.HeldBack);
+        Assert.Equal(["The column 'load' does not say its unit, so it was not read; 'load_lb' was.", "The unit of the column 'load_pct' is not known, so it was not read; 'load_lb' was."], data.Notes.Select(n => n.Text));
+    }
+
+    [Fact]
+    public void Read_WorthwhileChangeOfUnknownMetric_IsRemarked()
+    {
+        using var season = new TemporarySeason().With("season.json", "{\"club\":\"A\",\"season\":\"B\",\"from\":\"2026-01-05\",\"to\":\"2026-07-31\",\"worthwhile\":{\"body_mas\":1}}");
+
+        Assert.Contains(season.Read().Notes, n => n.Text == "'worthwhile.body_mas' is no known metric and has no effect; did you mean body_mass?");
+    }
+
+    [Fact]
     public void Read_UnknownLift_IsKeptWithRemark()
     {
         using var season = new TemporarySeason().With(First + "lifts.csv", "athlete_id,lift,load_lb,reps\nP001,back_sqaut,405,3\nP002,back_sqaut,385,3\n");

@@ -15,7 +15,7 @@ internal static class HeldBackBlock
         var prefix = "testing/" + day.Today.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal)).ToList();
         var other = season.HeldBack.Except(today).ToList();
-        List<Block> blocks = [new Callout(headline, season.HeldBack.Count == 0 ? [] : [$"{today.Count} from today's sheets, {other.Count} from the rest of the season. Nothing below was used."])];
+        List<Block> blocks = [new Callout(headline, season.HeldBack.Count == 0 ? [] : [$"{today.Sum(r => r.Rows)} from today's sheets, {other.Sum(r => r.Rows)} from the rest of the season. Nothing below was used."])];
         if (today.Count > 0) blocks.Add(Table(day, "Held back from today's sheets", today));
         if (other.Count > 0) blocks.Add(new Folded($"Held back from the rest of the season: {other.Count}", [Table(day, "Held back from the rest of the season", other)]));
         if (season.Notes.Count > 0)
@@ -24,7 +24,7 @@ internal static class HeldBackBlock
     }
 
     private static DataTable Table(DayContext day, string caption, IReadOnlyList<Season.HeldBackRow> rows) => DataTable.Of(caption, rows, t => t
-        .Text("Where", r => new Cell(r.Line > 0 ? $"{r.File}, line {r.Line}" : r.File, r.Column))
+        .Text("Where", r => new Cell(r.Line > 0 ? $"{r.File}, line {r.Line}" : r.File, r.Rows > 1 ? $"{r.Column} ({r.Rows} rows)" : r.Column))
         .Text("Player", r => r.AthleteId is { } id ? day.Name(id) : null)
         .Text("Value", r => r.Value)
         .Text("What is wrong", r => r.Reason)

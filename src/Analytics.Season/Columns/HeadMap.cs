@@ -9,6 +9,7 @@ internal sealed class HeadMap
 {
     private readonly Dictionary<Column, List<Binding>> bindings = [];
     private readonly List<int> unnamed = [];
+    private readonly List<(QuantityColumn Quantity, bool IsBare, string Written)> withoutUnit = [];
 
     /// <summary>Places of columns without a head: harmless when empty; a row with a value there is held back as it is read.</summary>
     public IReadOnlyList<int> UnnamedColumns => unnamed;
@@ -45,6 +46,7 @@ internal sealed class HeadMap
             else map.Refuse(columns, normal, written, withGates);
         }
 
+        map.SettleColumnsWithoutUnit();
         map.Gates = [.. gates.OrderBy(g => g.Gate)];
         foreach (var missing in columns.Where(c => c.Needed && map[c].Count is 0)) throw Missing(table, missing);
         return map;
@@ -67,21 +69,36 @@ internal sealed class HeadMap
         bindings.Add(gate, [new Binding(index, written, gate.Units[0])]);
     }
 
+    /// <summary>A head that is not known: a fault where a unit is missing, else a remark.</summary>
     private void Refuse(IReadOnlyList<Column> columns, string normal, string written, bool withGates)
     {
         if (withGates && GateHead.LacksUnit(normal))
             throw new InputFault($"the gate column '{CellText.Show(written)}' does not say its units.", "Name gates by distance and time unit: t_10yd_s, t_10m_s, t_40yd_s.", written);
-        foreach (var quantity in columns.OfType<QuantityColumn>())
+        if (columns.OfType<QuantityColumn>().FirstOrDefault(q => IsWithoutUnit(q, normal)) is { } meant)
         {
-            var heads = string.Join(", ", quantity.Heads);
-            if (normal == quantity.Name) throw new InputFault($"the column '{CellText.Show(written)}' does not say its unit.", $"Name it with its unit; accepted: {heads}.", written);
-            if (normal.StartsWith(quantity.Name + "_", StringComparison.Ordinal) && normal.Length - quantity.Name.Length <= 5)
-                throw new InputFault($"the unit of the column '{CellText.Show(written)}' is not known.", $"Accepted: {heads}.", written);
+            withoutUnit.Add((meant, normal == meant.Name, written));
+            return;
         }
 
         var near = NearWord.Of(normal, columns.SelectMany(c => c.Heads));
         var hint = near is null ? "." : $"; did you mean {near}?";
         Remarks.Add($"The column '{CellText.Show(written)}' is not known and was not read{hint}");
+    }
+
+    /// <summary>Whether a head is that of a quantity with no unit, or with what looks like another unit.</summary>
+    private static bool IsWithoutUnit(QuantityColumn quantity, string normal)
+        => normal == quantity.Name || (normal.StartsWith(quantity.Name + "_", StringComparison.Ordinal) && normal.Length - quantity.Name.Length <= 5);
+
+    /// <summary>Where the quantity stands there with its unit as well, a second column without is only remarked.</summary>
+    private void SettleColumnsWithoutUnit()
+    {
+        foreach (var (quantity, isBare, written) in withoutUnit)
+        {
+            var heads = string.Join(", ", quantity.Heads);
+            var what = isBare ? $"the column '{CellText.Show(written)}' does not say its unit" : $"the unit of the column '{CellText.Show(written)}' is not known";
+            if (this[quantity].Count is 0) throw new InputFault(what + ".", isBare ? $"Name it with its unit; accepted: {heads}." : $"Accepted: {heads}.", written);
+            Remarks.Add($"{char.ToUpperInvariant(what[0])}{what[1..]}, so it was not read; '{HeadOf(quantity)}' was.");
+        }
     }
 
     private static InputFault Missing(Table table, Column column)

@@ -1,3 +1,4 @@
+using Analytics.Metrics.Catalogue;
 using Analytics.Season.Cells;
 using Analytics.Season.Files;
 using Analytics.Season.Settings;
@@ -21,7 +22,10 @@ internal sealed class SeasonContents(SeasonIntake intake)
         {
             var file = intake.Folder.Read(entry.Path);
             intake.Count(file.Path, file.Sha256);
-            return SettingsReader.Read(file, intake.Notes);
+            var settings = SettingsReader.Read(file, intake.Notes);
+            foreach (var id in settings.Worthwhile.Keys.Where(k => MetricCatalogue.All.All(m => m.Id != k)))
+                intake.Note(file.Path, $"'worthwhile.{CellText.Show(id)}' is no known metric and has no effect{(NearWord.Of(id, MetricCatalogue.All.Select(m => m.Id)) is { } near ? $"; did you mean {near}?" : ".")}");
+            return settings;
         }
         catch (InputFault fault)
         {
