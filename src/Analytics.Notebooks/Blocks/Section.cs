@@ -23,7 +23,7 @@ public sealed class Section : ReportBlock
     /// <inheritdoc/>
     public override void WriteHtml(Markup html)
     {
-        html.Add($"<div class=\"se\"><h2>{_title}</h2>");
+        html.Raw(_body.Count == 0 ? "<div class=\"se so\">" : "<div class=\"se\">").Add($"<h2>{_title}</h2>");
         if (_lead.Length > 0) html.Add($"<p class=\"ld\">{_lead}</p>");
         foreach (var block in _body) WriteInner(html, block);
         html.Raw("</div>");

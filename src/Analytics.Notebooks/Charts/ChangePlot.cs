@@ -23,7 +23,11 @@ public sealed class ChangePlot : FigureBlock
     public int UndecidedShown { get; init; } = int.MaxValue;
 
     /// <inheritdoc/>
-    public override DataTable Numbers => DataTable.Of(Title, Sorted(Rows), t => t
+    public override DataTable Numbers => TableOf(Sorted(Rows));
+
+    private protected override DataTable NumbersShown => TableOf(Shown);
+
+    private DataTable TableOf(IEnumerable<ChangeRow> rows) => DataTable.Of(Title, rows, t => t
         .Text("Player", r => r.Name)
         .Change("Change", Axis.Unit, Axis.Decimals, r => r.Change)
         .Numeric("95\u2009% interval", Axis.Unit, r => Figures.Limits(r.Low, r.High, Axis.Decimals, signed: true).Trim('(', ')'))

@@ -36,7 +36,7 @@ public abstract class FigureBlock : ReportBlock
         html.Add($"<div class=\"fig-static\">{drawing}</div><div class=\"fig-live\" hidden=\"\"></div>");
         html.Raw("<script type=\"application/json\" class=\"fig-data\">").Raw(Live().Json).Raw("</script>");
         html.Raw("<details class=\"fig-table\"><summary>Numbers as a table</summary>");
-        Numbers.WriteHtml(html);
+        NumbersShown.WriteHtml(html);
         html.Raw("</details>");
         WriteMore(html);
         if (Remark.Length > 0) html.Add($"<p class=\"nt\">{Remark}</p>");
@@ -61,6 +61,9 @@ public abstract class FigureBlock : ReportBlock
 
     // Below this width of the window, in pixels, the drawing reads better than a live chart.
     private protected virtual int NarrowestLive => 640;
+
+    /// <summary>The numbers that the chart shows; a chart that folds rows away shows those as a table anyhow.</summary>
+    private protected virtual DataTable NumbersShown => Numbers;
 
     private protected abstract PlotFigure Live();
 

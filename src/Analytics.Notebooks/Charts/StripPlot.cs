@@ -36,9 +36,8 @@ public sealed class StripPlot : ReportBlock
     {
         html.Raw("<p class=\"key\">").Add(Marks.Key(Marks.Dots(Marks.Dot(50, 0)), "a player")).Add(Marks.Key(Marks.Middle(50, -7, 7), "middle of the group today"));
         if (_before is not null) html.Add(Marks.Key(Marks.Ring(50, 0), $"middle on {_before}"));
-        html.Raw("</p><div class=\"sm\">");
-        foreach (var panel in _panels) panel.WriteHtml(html);
-        html.Raw("</div>");
+        html.Raw("</p>");
+        SmallCharts.Write(html, _panels);
     }
 
     /// <inheritdoc/>

@@ -19,12 +19,7 @@ public sealed class TrendPlot : ReportBlock
     }
 
     /// <inheritdoc/>
-    public override void WriteHtml(Markup html)
-    {
-        html.Raw("<div class=\"sm\">");
-        foreach (var panel in _panels) panel.WriteHtml(html);
-        html.Raw("</div>");
-    }
+    public override void WriteHtml(Markup html) => SmallCharts.Write(html, _panels);
 
     /// <inheritdoc/>
     public override string ToText() => Join(_panels.Select(p => p.ToText()));

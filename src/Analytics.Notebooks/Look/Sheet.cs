@@ -35,7 +35,7 @@ public static partial class Sheet
         var numeric = string.Join(',', columns.Select(i => Rule($".rb .n{i} tr>:nth-child({i})")));
         var labels = string.Concat(columns.Skip(1).Select(i => Rule($".rb .dt td:nth-child({i})::before{{content:var(--l{i})}}")));
         var numericCells = string.Join(',', columns.Select(i => Rule($".rb .n{i} td:nth-child({i})")));
-        return $"{numeric}{{text-align:right;white-space:nowrap}}@container (max-width: 640px){{{labels}{numericCells}{{grid-column:auto;text-align:left}}}}";
+        return $"{numeric}{{text-align:right;white-space:nowrap}}@container (max-width: 640px){{{labels}{numericCells}{{grid-column:auto;display:block;text-align:left}}}}";
     }
 
     private static string Rule(FormattableString rule) => FormattableString.Invariant(rule);

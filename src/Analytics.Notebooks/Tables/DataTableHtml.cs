@@ -19,11 +19,12 @@ internal static class DataTableHtml
         html.Raw("</tbody></table>");
     }
 
-    // Which columns are numbers is said once on the table (n2, n3 ...), not on every cell.
+    // Which columns are numbers is said once on the table (n2, n3 ...), not on every cell. In cards several numbers
+    // stand side by side, a single one in a line of its own.
     private static string Classes(DataTable table)
     {
         var numeric = table.Columns.Select((c, i) => c.Numeric ? string.Create(CultureInfo.InvariantCulture, $" n{i + 1}") : string.Empty);
-        return "dt" + (table.Shown <= FewRows ? " few" : string.Empty) + string.Concat(numeric);
+        return "dt" + (table.Shown <= FewRows ? " few" : string.Empty) + (table.Columns.Count(c => c.Numeric) == 1 ? " one" : string.Empty) + string.Concat(numeric);
     }
 
     private static void WriteHead(Markup html, Column column)
@@ -38,6 +39,7 @@ internal static class DataTableHtml
     {
         var name = OutsideText.Label(cells[0].Text);
         html.Raw(OutsideText.HasLongWord(name) ? "<tr><th scope=\"row\" class=\"lg\">" : "<tr><th scope=\"row\">").Add($"{name}");
+        if (cells[0].Note.Length > 0) html.Raw(" ");
         WriteNote(html, cells[0]);
         html.Raw("</th>");
         for (var i = 1; i < cells.Count; i++)

@@ -30,7 +30,6 @@ public sealed partial class GalleryTests
         if (Environment.GetEnvironmentVariable("LOOK_GALLERY") is not { Length: > 0 } path) return;
         var outside = Environment.GetEnvironmentVariable("LOOK_OUTSIDE");
         File.WriteAllText(path, Gallery.Page(new Gallery(outside).Blocks()));
-        File.WriteAllText(Path.ChangeExtension(path, ".template.json"), PlotTemplate.Json);
     }
 
     [Theory]

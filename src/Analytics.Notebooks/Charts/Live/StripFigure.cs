@@ -71,7 +71,7 @@ internal sealed class StripFigure
             ("type", "rect"), ("layer", "below"), ("yref", "paper"), ("y0", 0L), ("y1", 1L), ("x0", window.Low), ("x1", window.High), ("fillcolor", Palette.Band), ("line", Node(("width", 0L)))));
         Figure.Layout("annotations", new[]
         {
-            Node(("text", PlotText.Escape(window.Label)), ("x", (window.Low + window.High) / 2), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("yshift", 18L), ("showarrow", false), ("font", Node(("size", 12L), ("color", Palette.Muted)))),
+            Node(("text", PlotText.Escape(window.Label)), ("x", (window.Low + window.High) / 2), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("yshift", 18L), ("showarrow", false), ("font", Font(12, Palette.Muted))),
         });
         Figure.Layout("shapes", _shapes.ToArray());
     }
@@ -84,12 +84,10 @@ internal sealed class StripFigure
             Better.Lower => $"<b>{_axis.Arrow}</b>    {PlotText.Escape(_axis.Title)}",
             _ => PlotText.Escape(_axis.Title),
         };
-        Figure.Layout("xaxis", Node(
-            ("domain", new object[] { 0L, stripShare }), ("range", PlotText.Numbers([_scale.Low, _scale.High], _scale.Decimals + 2)), ("side", "top"), ("tickangle", 0L), ("fixedrange", true),
-            ("tickvals", PlotText.Numbers(_scale.Ticks.Select(t => (double?)t), 9)), ("ticktext", _scale.Ticks.Select(_scale.Label).ToArray()), ("title", Node(("text", arrow), ("standoff", standoff)))));
+        Figure.Layout("xaxis", Axis(AxisTicks.Of(_scale), arrow, standoff, ("domain", new object[] { 0L, stripShare }), ("side", "top"), ("fixedrange", true)));
         Figure.Layout("xaxis2", Node(("domain", new object[] { stripShare, 1L }), ("range", new object[] { 0L, 100L }), ("visible", false), ("fixedrange", true)));
         Figure.Layout("yaxis", Node(
             ("range", new[] { _names.Count - 0.5, -0.5 }), ("tickvals", Enumerable.Range(0, _names.Count).ToArray()), ("ticktext", _names.Select(n => PlotText.Label(n, longestName)).ToArray()),
-            ("showgrid", false), ("fixedrange", true), ("tickfont", Node(("size", 13L), ("color", Palette.Ink)))));
+            ("ticks", string.Empty), ("showgrid", false), ("zeroline", false), ("automargin", false), ("fixedrange", true), ("tickfont", Font(13, Palette.Ink))));
     }
 }

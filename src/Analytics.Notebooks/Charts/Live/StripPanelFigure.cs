@@ -9,7 +9,7 @@ internal static class StripPanelFigure
     public static PlotFigure Of(StripPanel panel, int rowPixels, double stripPixels)
     {
         var groups = panel.Groups;
-        var strip = new StripFigure(panel.Scale, panel.Axis with { Quantity = string.Empty }, [.. groups.Select(g => g.Name)], rowPixels, null, 14, 0.83);
+        var strip = new StripFigure(panel.Scale, panel.Axis with { Quantity = string.Empty }, [.. groups.Select(g => g.Name)], rowPixels, null, 16, 0.83);
         var dots = groups.SelectMany((g, row) => Placed(g, row, panel.Scale, rowPixels, stripPixels)).ToArray();
         return strip
             .Marks(dots.Select(d => (double?)d.Dot.Value), dots.Select(d => (double?)d.Y), Node(("size", 7L), ("color", Palette.Blue), ("opacity", 0.5)), "%{text}: " + strip.Pointed,

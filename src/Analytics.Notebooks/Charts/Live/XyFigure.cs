@@ -13,12 +13,12 @@ internal sealed class XyFigure
     {
         (_across, _up) = (across, up);
         Figure = new PlotFigure(height + 76, PlotText.Margin(upTicks.Labels.Select(l => l.Text), 12), 12, 28, across.Title.Length == 0 ? 30 : 48);
-        Figure.Layout("xaxis", Axis(acrossTicks, Words(across, across.Arrow)));
-        Figure.Layout("yaxis", Axis(upTicks, string.Empty));
+        Figure.Layout("xaxis", PlotFigure.Axis(acrossTicks, Words(across, across.Arrow), 8));
+        Figure.Layout("yaxis", PlotFigure.Axis(upTicks, string.Empty, 0));
         Figure.Layout("annotations", new[]
         {
             Node(("text", Words(up, up.Better switch { Better.Higher => "\u2191 better", Better.Lower => "\u2193 better", _ => string.Empty })), ("xref", "paper"), ("x", 0L), ("xanchor", "left"), ("yref", "paper"), ("y", 1L),
-                ("yanchor", "bottom"), ("yshift", 6L), ("showarrow", false), ("font", Node(("size", 13L), ("color", Palette.Muted)))),
+                ("yanchor", "bottom"), ("yshift", 6L), ("showarrow", false), ("font", Font(13, Palette.Muted))),
         });
     }
 
@@ -29,7 +29,7 @@ internal sealed class XyFigure
     public void Window(Window window) => Figure.Layout("shapes", new[]
     {
         Node(("type", "rect"), ("layer", "below"), ("xref", "paper"), ("x0", 0L), ("x1", 1L), ("y0", window.Low), ("y1", window.High), ("fillcolor", Palette.Band), ("line", Node(("width", 0L))), ("label",
-            Node(("text", PlotText.Escape(window.Label)), ("textposition", "top left"), ("font", Node(("size", 12L), ("color", Palette.Muted)))))),
+            Node(("text", PlotText.Escape(window.Label)), ("textposition", "top left"), ("font", Font(12, Palette.Muted))))),
     });
 
     public void Band(IReadOnlyList<(double X, double Low, double High)> band, int series)
@@ -48,17 +48,13 @@ internal sealed class XyFigure
             ("type", "data"), ("symmetric", false), ("array", Y(points.Select(p => p.High - p.Y))), ("arrayminus", Y(points.Select(p => p.Y - p.Low))), ("width", 0L), ("thickness", 1.6), ("color", SeriesLook.Colour(series)))));
 
     public static Dictionary<string, object> Marker(int series)
-        => Node(("color", SeriesLook.Colour(series)), ("size", 8L), ("symbol", series == 0 ? null : SeriesLook.Symbol(series)));
+        => Node(("color", SeriesLook.Colour(series)), ("size", 8L), ("opacity", 0.75), ("symbol", series == 0 ? null : SeriesLook.Symbol(series)));
 
     public object?[] X(IEnumerable<double> values) => PlotText.Numbers(values.Select(v => (double?)v), _across.Decimals + 2);
 
     public object?[] Y(IEnumerable<double?> values) => PlotText.Numbers(values, _up.Decimals + 1);
 
     public object?[] Y(IEnumerable<double> values) => Y(values.Select(v => (double?)v));
-
-    private static Dictionary<string, object> Axis(AxisTicks ticks, string title) => Node(
-        ("range", PlotText.Numbers([ticks.Scale.Low, ticks.Scale.High], ticks.Scale.Decimals + 2)), ("tickvals", PlotText.Numbers(ticks.Labels.Select(l => (double?)l.Value), 9)), ("ticktext", ticks.Labels.Select(l => l.Text).ToArray()),
-        ("title", title.Length == 0 ? null : Node(("text", title), ("standoff", 8L))));
 
     private static string Words(Axis axis, string arrow)
         => arrow.Length == 0 ? PlotText.Escape(axis.Title) : $"{PlotText.Escape(axis.Title)}    <b>{arrow}</b>";
