@@ -51,14 +51,20 @@ public class EquationInChangeTests
         Assert.Equal("both days estimated from 5 repetitions: a lasting error of the equation cancels", change.Remark);
     }
 
-    // 3 of 100 and 5 of 100 have 3 in common: 2 + 25 − 9 = 18.
-    [Fact]
-    public void Change_OtherRepetitions_AddsWhatTheyDoNotShare()
+    // Errors of 3 and 5 at 100. Two repetitions apart the 3 is in the 5: 2 + 25 − 9 = 18. Four apart half of it is: 2 + 25 + 9 − 9 = 27. From six apart nothing: 36.
+    [Theory]
+    [InlineData(3, 5, 8.3154229461)]
+    [InlineData(5, 9, 10.1842716067)]
+    [InlineData(3, 9, 11.7597839072)]
+    [InlineData(3, 15, 11.7597839072)]
+    public void Change_OtherRepetitions_AddsWhatTheyDoNotShare(double fewer, double more, double expected)
     {
-        var change = Change(Estimated(100, 3, repetitions: 3), Estimated(100, 5, repetitions: 10));
-        Assert.Equal(8.3154229461, Reach(change), 9);
-        Assert.Equal("one day estimated from 3 repetitions, the other from 10 repetitions: the part of the equation's error they do not have in common is added", change.Remark);
-        Assert.Equal(Reach(change), Reach(Change(Estimated(100, 5, repetitions: 10), Estimated(100, 3, repetitions: 3))), 12);
+        var change = Change(Estimated(100, 3, repetitions: fewer), Estimated(100, 5, repetitions: more));
+        Assert.Equal(expected, Reach(change), 9);
+        Assert.Equal(
+            FormattableString.Invariant($"one day estimated from {fewer} repetitions, the other from {more} repetitions: the part of the equation's error they do not have in common is added"),
+            change.Remark);
+        Assert.Equal(Reach(change), Reach(Change(Estimated(100, 5, repetitions: more), Estimated(100, 3, repetitions: fewer))), 12);
     }
 
     // 3 % on both days: the stronger athlete's larger error in kilograms is the same error.
