@@ -72,10 +72,12 @@ public class EquationSimulationTests(ITestOutputHelper output)
             var levels = world.Levels();
             var second = world.Test(levels, 1);
             for (var i = 20; i < Athletes; i++) second[i] = world.Set(i, levels[i], 5);
-            errors.Add(Math.Pow(MetricReliability.Of(StrengthMetrics.BackSquat, "", [RepeatDays.Pair(world.Test(levels, 1), second)], []).Error!.Value, 2));
+            // At the middle of the squad, since now and then the error is found to be kilograms, not a share.
+            errors.Add(Math.Pow(MetricReliability.Of(StrengthMetrics.BackSquat, "", [RepeatDays.Pair(world.Test(levels, 1), second)], []).ErrorAt(180)!.Value / 180, 2));
         }
 
         var (mean, error) = MeanAndError(errors);
+        output.WriteLine(FormattableString.Invariant($"retest: mean squared error {mean:E4} ± {error:E4}"));
         Assert.InRange(mean, DayToDay * DayToDay - 4 * error, DayToDay * DayToDay + 4 * error);
     }
 
