@@ -14,6 +14,8 @@ internal static class CommandLine
         var root = new RootCommand("Runs notebooks on a season's testing data and writes reports; checks and starts season folders.")
         {
             RunCommand.Make(screen),
+            CheckCommand.Make(screen),
+            NewSeasonCommand.Make(screen),
         };
         if (root.Options.OfType<HelpOption>().FirstOrDefault() is { } help)
             help.Action = new TeachingHelp((HelpAction)help.Action!);

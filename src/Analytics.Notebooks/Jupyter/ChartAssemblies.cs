@@ -32,7 +32,13 @@ internal sealed class ChartAssemblies : AssemblyLoadContext
     protected override Assembly? Load(AssemblyName assemblyName)
     {
         if (assemblyName.Name is not { } name || !Names.Contains(name)) return null;
-        var file = Path.Combine(_folder, name + ".dll");
-        return File.Exists(file) ? LoadFromAssemblyPath(file) : null;
+        try
+        {
+            return LoadFromAssemblyPath(Path.Combine(_folder, name + ".dll"));
+        }
+        catch (FileNotFoundException)
+        {
+            return null;
+        }
     }
 }

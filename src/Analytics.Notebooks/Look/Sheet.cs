@@ -27,15 +27,16 @@ public static partial class Sheet
         return Gaps().Replace(Spaces().Replace(css, " "), "$1").Replace(";}", "}", StringComparison.Ordinal).Trim() + ColumnRules();
     }
 
-    // Column by column: numbers flush right, and in a narrow place the words of the head beside the cell. The
-    // words come from the table's own --l2, --l3 ...; which columns are numbers from its classes n2, n3 ...
+    // Column by column: numbers flush right and on one line (their heads may wrap), and in a narrow place the words
+    // of the head beside the cell. The words come from the table's own --l2, --l3 ...; which columns are numbers
+    // from its classes n2, n3 ...
     private static string ColumnRules()
     {
         var columns = Enumerable.Range(1, MostColumns).ToArray();
         var numeric = string.Join(',', columns.Select(i => Rule($".rb .n{i} tr>:nth-child({i})")));
         var labels = string.Concat(columns.Skip(1).Select(i => Rule($".rb .dt td:nth-child({i})::before{{content:var(--l{i})}}")));
         var numericCells = string.Join(',', columns.Select(i => Rule($".rb .n{i} td:nth-child({i})")));
-        return $"{numeric}{{text-align:right;white-space:nowrap}}@container (max-width: 640px){{{labels}{numericCells}{{grid-column:auto;display:block;text-align:left}}}}";
+        return $"{numeric}{{text-align:right}}{numericCells}{{white-space:nowrap}}@container (max-width: 640px){{{labels}{numericCells}{{grid-column:auto;display:block;text-align:left}}}}";
     }
 
     private static string Rule(FormattableString rule) => FormattableString.Invariant(rule);

@@ -42,7 +42,8 @@
     packed.remove();
   }
 
-  const axis = { automargin: true, zeroline: false, gridcolor: "#dfe4ea", linecolor: "#8a94a0", tickcolor: "#8a94a0", ticks: "outside", ticklen: 4, title: { standoff: 8 } };
+  // The look of every chart; what a chart says itself comes before it.
+  const axis = { automargin: true, zeroline: false, gridcolor: "#dfe4ea", title: { standoff: 8 } };
   const template = {
     layout: {
       font: { family: getComputedStyle(document.body).fontFamily, size: 13, color: "#18212b" },
@@ -50,7 +51,7 @@
       colorway: ["#0072b2", "#d55e00", "#009e73", "#cc79a7", "#56b4e9", "#e69f00", "#4d5866"],
       margin: { l: 8, r: 12, t: 12, b: 8, pad: 2 },
       hovermode: "closest", dragmode: false,
-      hoverlabel: { bgcolor: "#fff", bordercolor: "#4d5866", font: { color: "#18212b" } },
+      hoverlabel: { bgcolor: "#18212b", bordercolor: "#18212b", font: { color: "#fff" }, align: "left", namelength: -1 },
       legend: { orientation: "h", x: 0, y: 1.02, yanchor: "bottom" },
       xaxis: axis, yaxis: axis
     }
@@ -65,7 +66,7 @@
     figure.append(said);
     const size = t => Math.max((t.x || []).length, (t.y || []).length);
     const stops = traces.map((t, i) => ({ i, n: t.hoverinfo === "skip" || t.visible === false ? 0 : size(t) })).filter(s => s.n > 0);
-    let at = 0, point = -1;
+    let at = 0, point = -1, timer = 0;
     live.addEventListener("keydown", event => {
       const step = { ArrowRight: [0, 1], ArrowLeft: [0, -1], ArrowDown: [1, 0], ArrowUp: [-1, 0] }[event.key];
       if (event.key === "Escape") Plotly.Fx.unhover(live);
@@ -74,7 +75,11 @@
       at = (at + step[0] + stops.length) % stops.length;
       point = step[0] ? 0 : (point + step[1] + stops[at].n) % stops[at].n;
       Plotly.Fx.hover(live, [{ curveNumber: stops[at].i, pointNumber: point }]);
-      said.textContent = Array.from(live.querySelectorAll(".hoverlayer text"), t => t.textContent).join(", ");
+      // The label is drawn up to 50 ms later when keys follow each other quickly.
+      clearTimeout(timer);
+      timer = setTimeout(() => {
+        said.textContent = Array.from(live.querySelectorAll(".hoverlayer text"), t => t.textContent).join(", ");
+      }, 80);
     });
   }
 

@@ -1,0 +1,60 @@
+using System.Text.Json.Nodes;
+using Analytics.Acceptance.Programs;
+using Analytics.Acceptance.Reports;
+
+namespace Analytics.Acceptance.Jupyter;
+
+/// <summary>The same notebook in Jupyter, with the .NET (C#) kernel as it is installed everywhere.</summary>
+public class JupyterTests
+{
+    [JupyterFact]
+    public void TestingDay_InJupyter_GivesWhatTheRunnerGives()
+    {
+        var jupyter = Outputs(Execute(Repository.TestingDay));
+        var own = Outputs(ReportSet.Demo.Notebook);
+        Assert.Equal(own.Count, jupyter.Count);
+        for (var i = 0; i < own.Count; i++)
+            Assert.Equal(own[i], jupyter[i]);
+        Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
+    }
+
+    [JupyterFact]
+    public void PlainChart_InJupyter_IsDrawnByTheNewerChartLibrary()
+    {
+        var executed = Execute(OwnNotebooks.WithPlainChart(Path.Combine(Repository.Root, "src", "Analytics.Cli", "bin", "Release", "net10.0")));
+        Assert.Contains("True", string.Concat(Outputs(executed)), StringComparison.Ordinal);
+    }
+
+    [JupyterFact]
+    public void PlainChart_InTheRunner_WorksTheSame()
+    {
+        var report = MadeReport.Make(OwnNotebooks.WithPlainChart(Path.Combine(Repository.Root, "src", "Analytics.Cli", "bin", "Release", "net10.0")));
+        Assert.Equal(0, report.ExitCode);
+        Assert.Contains("True", string.Concat(Outputs(report.Notebook)), StringComparison.Ordinal);
+    }
+
+    private static string Execute(string notebook)
+    {
+        Assert.True(Found.Nbconvert is not null, "No Jupyter with the .NET (C#) kernel, and skips are forbidden.");
+        var folder = Directory.CreateTempSubdirectory("analytics-jupyter-").FullName;
+        var (code, _, error) = Running.Run(Found.Nbconvert, ["--to", "notebook", "--execute", notebook, "--output-dir", folder, "--output", "executed.ipynb"]);
+        Assert.True(code == 0, error);
+        return Path.Combine(folder, "executed.ipynb");
+    }
+
+    /// <summary>What the cells put out, as text; the HTML where there is HTML.</summary>
+    private static List<string> Outputs(string notebook)
+        => [.. JsonNode.Parse(File.ReadAllText(notebook))!["cells"]!.AsArray()
+            .Where(c => c!["cell_type"]!.GetValue<string>() == "code")
+            .SelectMany(c => c!["outputs"]!.AsArray())
+            .Select(o => Text(o!["text"] ?? o["data"]?["text/html"] ?? o["data"]?["text/plain"]))
+            // Jupyter's kernel announces itself in the first cell.
+            .Where(o => !o.Contains("dotnet-interactive-this-cell", StringComparison.Ordinal))];
+
+    private static string Text(JsonNode? node) => node switch
+    {
+        JsonArray lines => string.Concat(lines.Select(l => l!.GetValue<string>())),
+        null => "",
+        _ => node.GetValue<string>(),
+    };
+}

@@ -1,0 +1,25 @@
+namespace Analytics.Acceptance.Programs;
+
+/// <summary>Where things lie in the working copy.</summary>
+internal static class Repository
+{
+    public static string Root { get; } = Find();
+
+    public static string TestingDay => Path.Combine(Root, "notebooks", "testing-day.ipynb");
+
+    public static string DemoSeason => Path.Combine(Root, "data-demo");
+
+    /// <summary>The built program, as the tests' own build has it.</summary>
+    public static string Program => Path.Combine(AppContext.BaseDirectory, "analytics.dll");
+
+    private static string Find()
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            if (File.Exists(Path.Combine(folder.FullName, "Analytics.sln")))
+                return folder.FullName;
+        }
+
+        throw new InvalidOperationException("The tests have to run inside the working copy.");
+    }
+}

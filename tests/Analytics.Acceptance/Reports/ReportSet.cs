@@ -1,0 +1,24 @@
+using Analytics.Acceptance.Programs;
+
+namespace Analytics.Acceptance.Reports;
+
+/// <summary>The reports the tests look at, each made once.</summary>
+internal static class ReportSet
+{
+    private static readonly Lazy<MadeReport> MadeDemo = new(() => MadeReport.Make(Repository.TestingDay));
+    private static readonly Lazy<MadeReport> MadeHostile = new(() => MadeReport.Make(Repository.TestingDay, "--season", HostileSeason.Make()));
+    private static readonly Lazy<MadeReport> MadeFailing = new(() => MadeReport.Make(OwnNotebooks.Failing()));
+    private static readonly Lazy<MadeReport> MadeScripted = new(() => MadeReport.Make(OwnNotebooks.WithScripts()));
+
+    /// <summary>The testing day of the demo season.</summary>
+    public static MadeReport Demo => MadeDemo.Value;
+
+    /// <summary>The testing day of a season whose names are markup.</summary>
+    public static MadeReport Hostile => MadeHostile.Value;
+
+    /// <summary>A notebook whose second cell fails.</summary>
+    public static MadeReport Failing => MadeFailing.Value;
+
+    /// <summary>A notebook whose outputs try to run scripts and to reach the network.</summary>
+    public static MadeReport Scripted => MadeScripted.Value;
+}

@@ -1,0 +1,48 @@
+namespace Analytics.Cli.Tests;
+
+public class CommandLineTests
+{
+    [Theory]
+    [InlineData("--help")]
+    [InlineData("run", "--help")]
+    public async Task Help_Anywhere_TeachesByExampleAndListsTheExitCodes(params string[] args)
+    {
+        var heard = await Heard.RunAsync(args);
+        Assert.Equal(0, heard.ExitCode);
+        Assert.Contains("analytics run notebooks/testing-day.ipynb --season my-season --day 2026-06-08", heard.Out, StringComparison.Ordinal);
+        Assert.Matches(@"(?m)^  3 +the run took longer", heard.Out);
+    }
+
+    [Fact]
+    public async Task RunHelp_Options_AreAllThere()
+    {
+        var heard = await Heard.RunAsync("run", "--help");
+        foreach (var option in new[] { "NOTEBOOK", "--season", "--day", "--set", "--out", "--timeout", "--open" })
+            Assert.Contains(option, heard.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Version_IsThatOfTheLibrary() => Assert.Matches(@"^\d+\.\d+\.\d+", (await Heard.RunAsync("--version")).Out);
+
+    [Theory]
+    [InlineData("run")]
+    [InlineData("rnu", "x.ipynb")]
+    [InlineData("run", "x.ipynb", "--sesaon", "y")]
+    [InlineData("run", "x.ipynb", "--timeout", "soon")]
+    [InlineData("run", "x.ipynb", "--timeout", "0")]
+    [InlineData("run", "x.ipynb", "--timeout", "NaN")]
+    [InlineData("run", "x.ipynb", "--set", "nothing")]
+    [InlineData("run", "x.ipynb", "--day", "08.06.2026")]
+    [InlineData("run", "x.ipynb", "--day", "2026-02-30")]
+    [InlineData("run", "x.ipynb", "--season", "no-such-folder")]
+    [InlineData("run", "no-such-folder/x.ipynb")]
+    [InlineData("check")]
+    [InlineData("new-season")]
+    public async Task Run_WhatCannotBeMeant_IsAUsageErrorInPlainWords(params string[] args)
+    {
+        var heard = await Heard.RunAsync(args);
+        Assert.Equal(1, heard.ExitCode);
+        Assert.NotEqual("", heard.Error.Trim());
+        Assert.DoesNotContain("   at ", heard.Error, StringComparison.Ordinal);
+    }
+}
