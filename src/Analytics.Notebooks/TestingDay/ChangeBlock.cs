@@ -54,6 +54,8 @@ internal static class ChangeBlock
         if (change.Worthwhile.Value is { } worthwhile)
             parts.Add($"Too small to matter: under {Figures.Plain(unit.Of(worthwhile), unit.Decimals == 0 ? 1 : unit.Decimals, unit.Symbol)}.");
         parts.Add($"The rule flags an unchanged player at most {Figures.Percent(change.Rule.LargestFalseFlagRate)} of the time.");
+        if (change.Athletes.Count(a => a.Remark is not null) is var estimated and > 0)
+            parts.Add($"For {Words.Players(estimated)} a maximum was estimated from repetitions on one or both days; the error of the equation is counted.");
         if (change.OneDayOnly.Count > 0) parts.Add($"{Words.Capital(Words.Players(change.OneDayOnly.Count))} did it on one of the two days only.");
         if (change.NotCompared.Count > 0)
             parts.Add("Not compared: " + string.Join("; ", change.NotCompared.GroupBy(n => n.Reason).Select(g => $"{Words.List([.. g.Select(n => day.Name(n.AthleteId)).Distinct()])} ({g.Key})")) + ".");

@@ -112,6 +112,15 @@ public sealed class TestingDayReportTests
     }
 
     [Fact]
+    public void WhoChanged_MaximumEstimatedOnOneDay_SaysThatTheEquationCounts()
+    {
+        using var season = ThreeDays();
+        season.Write("testing/2026-03-02/lifts.csv", "athlete_id;lift;set;load_kg;reps\nP01;back_squat;1;140;5\nP02;back_squat;1;150;1\n");
+        var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").WhoChanged("back_squat_1rm").ToText();
+        Assert.Contains("For one player a maximum was estimated from repetitions", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void HeldBack_BrokenRow_IsListedWithPlaceAndCountsAddUp()
     {
         using var season = ThreeDays();
