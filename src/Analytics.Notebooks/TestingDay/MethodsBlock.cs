@@ -18,7 +18,7 @@ internal static class MethodsBlock
         return new Section("How the numbers came about", "", new Folded("Methods and sources",
             new Definitions(
                 ("Verdicts", day.Profile.Rule.Statement),
-                ("Interval of a change", "Difference plus or minus Student's t times \u221A2 times the typical error of the test, with the degrees of freedom of that error."),
+                ("Interval of a change", "Difference plus or minus Student's t times \u221A2 times the typical error of the test, with the degrees of freedom of that error; where a maximum was estimated from repetitions, the error of the equation is added."),
                 ("Typical error", "From the season's own retest days where there are enough players; else from a published study, named; else nothing is judged."),
                 ("Too small to matter", $"A change under {day.Profile.WorthwhileShare.ToString(System.Globalization.CultureInfo.InvariantCulture)} of the spread between players of the same group, test error taken off, or a figure the coach has set."),
                 ("Standing and needs", "A player is compared with the middle of his own group. Small groups are pulled toward the squad, a player's distance toward zero, each by its stated reliability."),
