@@ -12,13 +12,17 @@ internal static class SplitTimeMetrics
 
     public static IEnumerable<Metric> All(SplitErrorPools? pools) =>
     [
-        Yards(10, Quality.Acceleration, 1.2, 2.6, pools) with { PublishedError = new(1.2, null, "cronin2008", Series: "electronic") },
-        Yards(20, Quality.Acceleration, 2.1, 4.2, pools) with { PublishedError = new(0.85, null, "cronin2008", Series: "electronic") },
-        Yards(40, Quality.MaximalSpeed, 4.0, 7.5, pools) with { PublishedError = new(1.0, null, "haugen2012", Series: "electronic") },
-        Metres(10, Quality.Acceleration, 1.3, 2.8) with { PublishedError = new(1.2, null, "cronin2008", Series: "electronic") },
-        Metres(20, Quality.Acceleration, 2.3, 4.6) with { PublishedError = new(0.85, null, "cronin2008", Series: "electronic") },
-        Metres(40, Quality.MaximalSpeed, 4.3, 8.2) with { PublishedError = new(1.0, null, "haugen2012", Series: "electronic") },
+        Yards(10, Quality.Acceleration, 1.2, 2.6, pools) with { PublishedError = BetweenDays(3.1) },
+        Yards(20, Quality.Acceleration, 2.1, 4.2, pools) with { PublishedError = BetweenDays(1.8) },
+        Yards(40, Quality.MaximalSpeed, 4.0, 7.5, pools) with { PublishedError = BetweenDays(1.3) },
+        Metres(10, Quality.Acceleration, 1.3, 2.8) with { PublishedError = BetweenDays(3.1) },
+        Metres(20, Quality.Acceleration, 2.3, 4.6) with { PublishedError = BetweenDays(1.8) },
+        Metres(40, Quality.MaximalSpeed, 4.3, 8.2) with { PublishedError = BetweenDays(1.3) },
     ];
+
+    // 28 rugby players, two sessions three days apart, single-beam gates; the yard gate takes the figure of the nearest metre gate.
+    // Figures from runs of one session (1.2 % at 10 m, 0.85 % at 20 m [cronin2008]) leave out the day and are not carried.
+    private static PublishedError BetweenDays(double percent) => new(percent, null, "darralljones2016", Athletes: 28, Series: "electronic");
 
     private static Metric Yards(int yards, Quality quality, double low, double high, SplitErrorPools? pools)
     {

@@ -22,6 +22,18 @@ public class SprintMetricsTests
         Assert.Empty(Values("sprint_40m", day));
     }
 
+    // Darrall-Jones et al. 2016 print 3.1, 1.8, 2.0 and 1.3 % for 10, 20, 30 and 40 m: 28 rugby players, two sessions three days apart.
+    // Errors within one session (1.2 and 0.85 % in Cronin and Templeton 2008) would call a bad day a change.
+    [Theory]
+    [InlineData("sprint_10yd", 3.1)]
+    [InlineData("sprint_20yd", 1.8)]
+    [InlineData("sprint_40yd", 1.3)]
+    [InlineData("sprint_10m", 3.1)]
+    [InlineData("sprint_20m", 1.8)]
+    [InlineData("sprint_40m", 1.3)]
+    public void PublishedError_SplitTimes_IsTheOneBetweenDays(string id, double percent)
+        => Assert.Equal(new PublishedError(percent, null, "darralljones2016", Athletes: 28, Series: "electronic"), SprintMetrics.All.Single(m => m.Id == id).PublishedError);
+
     [Fact]
     public void SplitTimes_OnlyMetreGates_ArePredictedAndMarked()
     {
