@@ -7,7 +7,7 @@ namespace Analytics.Season.Columns;
 /// <summary>Reads the head of a timing-gate column: <c>t_10yd_s</c>.</summary>
 internal static partial class GateHead
 {
-    /// <summary>Highest speed allowed between two gates, m/s: a little over the fastest 10 m section measured in a 100 m race (12.42 m/s, Berlin 2009).</summary>
+    /// <summary>Highest speed allowed between two gates, m/s: a little over the fastest 20 m section of a 100 m race (60 to 80 m in 1.61 s, Berlin 2009: 12.42 m/s).</summary>
     public const double HighestSpeed = 12.5;
 
     /// <summary>Highest mean acceleration allowed from the start to a gate, m/s²; common practice, no source.</summary>

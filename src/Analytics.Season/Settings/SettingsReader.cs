@@ -46,7 +46,7 @@ internal static class SettingsReader
             DefaultStart = defaults.Word("start", Words.Start),
             DefaultJumpMethod = defaults.Word("jump_method", Words.Method),
             Retests = Retests(root),
-            WorthwhileShare = worthwhile.Number("share", 0, 2) ?? 0.2,
+            WorthwhileShare = worthwhile.Number("share", 0.01, 2) ?? 0.2,
             Worthwhile = worthwhile.OtherNumbers(),
         };
         units.NoteUnread();
