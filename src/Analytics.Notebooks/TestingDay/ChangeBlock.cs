@@ -53,7 +53,12 @@ internal static class ChangeBlock
         var parts = new List<string> { Words.ErrorSource(change.Reliability, ErrorText.Of(change.Reliability, unit)) };
         if (change.Worthwhile.Value is { } worthwhile)
             parts.Add($"Too small to matter: under {Figures.Plain(unit.Of(worthwhile), unit.Decimals == 0 ? 1 : unit.Decimals, unit.Symbol)}.");
-        parts.Add($"The rule flags an unchanged player at most {Figures.Percent(change.Rule.LargestFalseFlagRate)} of the time.");
+        if (change.Reliability.HoldsDayToDayVariation)
+        {
+            var another = change.Reliability.Source == ErrorSource.PublishedStudy ? ", if the error of that study holds here" : "";
+            parts.Add($"The rule flags an unchanged player at most {Figures.Percent(change.Rule.LargestFalseFlagRate)} of the time{another}.");
+        }
+
         if (change.Athletes.Count(a => a.Remark is not null) is var estimated and > 0)
             parts.Add($"For {Words.Players(estimated)} a maximum was estimated from repetitions on one or both days; the error of the equation is counted.");
         if (change.OneDayOnly.Count > 0) parts.Add($"{Words.Capital(Words.Players(change.OneDayOnly.Count))} did it on one of the two days only.");

@@ -14,18 +14,26 @@ internal static class NeedAnswer
         var named = needs.Athletes.Where(a => a.First is not null).ToList();
         var tested = SquadAnswer.Tested(day);
         if (named.Count == 0)
-            return new("What holds each player back: the tests cannot say yet.",
-                $"No player of the {tested} tested is behind his group with at least {Figures.Percent(needs.Threshold)} probability in any quality compared.", Tone.Muted);
+            return new("What holds each player back: the tests cannot say yet.", WhyNone(day, tested), Tone.Muted);
         var qualities = named.GroupBy(n => n.First!.Quality).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).ToList();
         var top = qualities[0];
-        var shared = qualities.Count > 1 && qualities[1].Count() == top.Count();
-        var conclusion = shared
-            ? $"First needs differ: {Words.Name(top.Key)} and {Words.Name(qualities[1].Key)} lead with {Words.Count(top.Count())} players each."
+        string[] leaders = [.. qualities.TakeWhile(q => q.Count() == top.Count()).Select(q => Words.Name(q.Key))];
+        var conclusion = leaders.Length > 1
+            ? $"First needs differ: {Words.List(leaders)} lead with {Words.Players(top.Count())} each."
             : $"{Words.Capital(Words.Name(top.Key))} is the commonest first need: {Words.Players(top.Count())}{Where(top)}.";
-        var rest = qualities.Skip(shared ? 2 : 1).Select(g => $"{Words.Name(g.Key)} {g.Count()}").ToList();
+        var rest = qualities.Skip(leaders.Length).Select(g => $"{Words.Name(g.Key)} {g.Count()}").ToList();
         var numbers = $"{(rest.Count > 0 ? "Then " + Words.List(rest) + ". " : "")}For {tested - named.Count} of {tested} tested the tests cannot name one. "
-            + $"Needs are against the player's own group; about {Figures.Plain(needs.ExpectedWrong, 0)} of the {named.Count} may be wrong.";
+            + $"Needs are against the player's own group; {Words.Wrong(needs.ExpectedWrong, named.Count)}.";
         return new(conclusion, numbers, Tone.Plain);
+    }
+
+    // A player may be left open for want of tests or because two of them disagree, so "nobody is behind" would claim too much.
+    private static string WhyNone(DayContext day, int tested)
+    {
+        var reasons = day.Needs.Athletes.Where(a => day.WasTested(a.AthleteId)).GroupBy(a => a.Undecided!)
+            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} ({g.Count()})");
+        return $"Why, for the {tested} tested: {string.Join("; ", reasons)}. "
+            + $"A need takes at least {Figures.Percent(day.Needs.Threshold)} probability of being behind the own group.";
     }
 
     // A group is named only when it holds more than half of those players.

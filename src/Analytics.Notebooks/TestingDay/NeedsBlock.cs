@@ -29,7 +29,7 @@ internal static class NeedsBlock
             blocks.Add(new Folded($"{Words.Capital(Words.Players(open.Count))} for whom the tests cannot say", [.. open.GroupBy(n => n.Undecided)
                 .Select(g => new Note($"{Words.Capital(g.Key ?? "no reason")}: {string.Join(", ", g.Select(n => day.Name(n.AthleteId)))}."))]));
         blocks.Add(new Note(string.Create(CultureInfo.InvariantCulture,
-            $"A need is named when the player is behind the middle of his group, by more than too small to matter, with at least {Figures.Percent(day.Needs.Threshold)} probability. {day.Needs.Looks} comparisons were made; of the {day.Needs.Named} needs named about {day.Needs.ExpectedWrong:0} may be wrong. A clear loss asks about health and the testing day before training.")));
+            $"A need is named when the player is behind the middle of his group, by more than too small to matter, with at least {Figures.Percent(day.Needs.Threshold)} probability. {day.Needs.Looks} comparisons were made and {day.Needs.Named} needs named{(day.Needs.Named > 0 ? "; " + Words.Wrong(day.Needs.ExpectedWrong, day.Needs.Named) : "")}. A clear loss asks about health and the testing day before training.")));
         return new Section("Who needs what next", "Only where the tests can say so. Needs are against the middle of the player's own group.", [.. blocks]);
     }
 
@@ -50,7 +50,9 @@ internal static class NeedsBlock
     {
         var unit = day.Unit(need.Metric);
         var standing = need.Standing;
-        var gap = Figures.Plain(unit.Of(Math.Abs(standing.Difference)), unit.Decimals, unit.Symbol);
-        return $"{Words.Capital(Words.Short(need.Metric))} {unit.Text(standing.Value.Value)}; group middle {unit.Text(standing.Middle)}, {gap} behind";
+        // Nobody is "0.0 behind": a gap that would round to nothing gets one more decimal, and so do its two ends.
+        var decimals = unit.DecimalsFor([new(standing.Difference, standing.Difference)]);
+        string Text(double value) => Figures.Plain(unit.Of(value), decimals, unit.Symbol);
+        return $"{Words.Capital(Words.Short(need.Metric))} {Text(standing.Value.Value)}; group middle {Text(standing.Middle)}, {Text(Math.Abs(standing.Difference))} behind";
     }
 }

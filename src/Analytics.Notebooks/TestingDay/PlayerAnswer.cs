@@ -18,10 +18,11 @@ internal static class PlayerAnswer
             return new("Who changed: cannot tell yet.", "No player did a test with a known error on both days. Test twice within one week to learn the error of your tests.", Tone.Muted);
         var gained = Count(changes, Verdict.ClearGain);
         var lost = Count(changes, Verdict.ClearLoss);
+        // Not "beyond test error": a change beyond it but too small to matter is no clear verdict either.
         var conclusion = gained + lost == 0
-            ? "No player's change is beyond test error yet."
-            : $"{Words.Capital(Words.Players(gained))} clearly gained, {Words.Count(lost)} clearly lost.";
-        return new(conclusion, Numbers(changes, judged), lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
+            ? "No player clearly gained or lost."
+            : $"{Words.Capital(Words.Players(gained))} clearly gained, {(lost == 0 ? "none" : Words.Count(lost))} clearly lost.";
+        return new(conclusion, Numbers(day, changes, judged), lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
     }
 
     internal static int Judged(SquadChange change) => change.Athletes.Count(a => a.Reason is null);
@@ -30,11 +31,12 @@ internal static class PlayerAnswer
     private static int Count(IEnumerable<SquadChange> changes, Verdict verdict)
         => changes.SelectMany(c => c.Athletes.Where(a => a.Verdict == verdict).Select(a => a.AthleteId)).Distinct().Count();
 
-    private static string Numbers(IReadOnlyList<SquadChange> changes, int judged)
+    private static string Numbers(DayContext day, IReadOnlyList<SquadChange> changes, int judged)
     {
         var flags = changes.Sum(c => c.Gains + c.Losses);
         var each = string.Join("; ", changes.Where(c => Judged(c) > 0).Select(c => $"{Words.Short(c.Metric)} {c.Gains} better, {c.Losses} worse"));
-        var chance = changes.Sum(c => c.ByChance.Expected).ToString("0", CultureInfo.InvariantCulture);
-        return $"{Words.Capital(each)}. That is {flags} flags in {judged} comparisons; if nobody had changed, chance alone would give up to about {chance}.";
+        var chance = FlagRates.ByChance(judged, day.Profile.Rule.LargestFalseFlagRate);
+        return string.Create(CultureInfo.InvariantCulture,
+            $"{Words.Capital(each)}. That is {flags} {(flags == 1 ? "flag" : "flags")} in {judged} comparisons; if nobody had changed, chance alone would give at most {chance.Expected:0.#} on average and seldom more than {chance.High}.");
     }
 }

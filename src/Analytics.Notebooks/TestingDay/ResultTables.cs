@@ -35,7 +35,9 @@ internal static class ResultTables
     {
         var unit = day.Unit(metric);
         var change = day.Before is null ? null : day.Change(metric).Athletes.FirstOrDefault(a => a.AthleteId == value.AthleteId);
-        var tone = change?.Verdict switch { Verdict.ClearGain => Tone.Gain, Verdict.ClearLoss => Tone.Loss, _ => Tone.Plain };
+        // A rise of body mass is neither good nor bad by itself.
+        var tone = metric.Better == Direction.Neither ? Tone.Plain
+            : change?.Verdict switch { Verdict.ClearGain => Tone.Gain, Verdict.ClearLoss => Tone.Loss, _ => Tone.Plain };
         var note = change is null ? "" : Figures.Signed(unit.Of(change.Difference), unit.Decimals)
             + (change.Verdict.IsClear() ? " " + Directions.Of(metric, change.Verdict, true) switch
             {

@@ -25,12 +25,14 @@ internal static class SquadAnswer
         var better = Named(changes, Verdict.ClearGain);
         var worse = Named(changes, Verdict.ClearLoss);
         var steady = Named(changes, Verdict.TooSmallToMatter);
-        var open = Named(changes, Verdict.CannotTellYet);
+        string[] moved = [.. changes.Where(IsMoved).Select(c => Words.Short(c.Metric))];
+        string[] open = [.. changes.Where(c => c.MeanVerdict == Verdict.CannotTellYet && !IsMoved(c)).Select(c => Words.Short(c.Metric))];
         List<string> parts = [];
         if (better.Count > 0) parts.Add($"{Words.List(better)} improved");
         if (worse.Count > 0) parts.Add($"{Words.List(worse)} got worse");
         if (steady.Count > 0) parts.Add($"{Words.List(steady)} moved too little to matter");
-        if (open.Count > 0) parts.Add(better.Count + worse.Count + steady.Count == 0
+        if (moved.Length > 0) parts.Add($"{Words.List(moved)} moved, perhaps too little to matter");
+        if (open.Length > 0) parts.Add(parts.Count == 0
             ? $"no evidence yet that {Words.List(open)} moved"
             : $"no evidence yet on {Words.List(open)}");
         return Words.Capital(string.Join("; ", parts)) + ".";
@@ -38,6 +40,10 @@ internal static class SquadAnswer
 
     private static List<string> Named(IReadOnlyList<SquadChange> changes, Verdict verdict)
         => [.. changes.Where(c => c.MeanVerdict == verdict).Select(c => Words.Short(c.Metric))];
+
+    /// <summary>Whether the mean surely moved although it is not shown that it matters: "no evidence" would be wrong then.</summary>
+    private static bool IsMoved(SquadChange change)
+        => change.MeanVerdict == Verdict.CannotTellYet && change.Mean!.Mean is { StandardError: > 0, Interval: { } interval } && (interval.Low > 0 || interval.High < 0);
 
     private static string Numbers(DayContext day, IReadOnlyList<SquadChange> changes)
         => "Squad mean: " + string.Join("; ", changes.Select(c =>

@@ -74,6 +74,12 @@ internal static class Words
         _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
     };
 
+    /// <summary>How many of the needs named are expected to be wrong, never rounded to none: "about 3 of the 12 may be wrong".</summary>
+    public static string Wrong(double expected, int named)
+        => named == 1 ? string.Create(CultureInfo.InvariantCulture, $"the chance that it is wrong is about {100 * expected:0}\u2009%")
+            : expected < 1 ? $"on average fewer than one of the {named} is wrong"
+            : string.Create(CultureInfo.InvariantCulture, $"about {expected:0} of the {named} may be wrong");
+
     public static string Date(DateOnly date) => date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     public static string ShortDate(DateOnly date) => date.ToString("d MMMM", CultureInfo.InvariantCulture);

@@ -33,7 +33,89 @@ public sealed class TestingDayReportTests
         var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").Answers().ToText();
         Assert.DoesNotContain("improved", text, StringComparison.Ordinal);
         Assert.DoesNotContain("got worse", text, StringComparison.Ordinal);
-        Assert.Contains("No player's change is beyond test error yet", text, StringComparison.Ordinal);
+        Assert.Contains("No player clearly gained or lost", text, StringComparison.Ordinal);
+    }
+
+    // Four comparisons at 5 %: 0.2 expected, and 1 at most in 97.5 % of such days (R: qbinom(.975, 4, .05)). "About 0" would promise too much.
+    [Fact]
+    public void Answers_FewComparisons_ChanceIsNotRoundedToNothing()
+    {
+        using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12").Day("2026-03-02");
+        season.Write("testing/2026-03-02/lifts.csv", "athlete_id;lift;set;load_kg;reps\nP01;back_squat;1;150;1\nP02;back_squat;1;160;1\nP03;back_squat;1;160;1\nP04;back_squat;1;160;1\n");
+        foreach (var file in new[] { "jumps.csv", "sprints.csv" }) File.Delete(Path.Combine(season.Folder, "testing", "2026-03-02", file));
+        var text = TestingDayReport.Open(season.Folder).Answers().ToText();
+        Assert.Contains("in 4 comparisons; if nobody had changed, chance alone would give at most 0.2 on average and seldom more than 1.", text, StringComparison.Ordinal);
+    }
+
+    // The mean interval leaves out 0 while 6 kg would matter: that the squat moved is known, that it matters is not.
+    [Fact]
+    public void Answers_MeanMovedButPerhapsTooLittle_DoesNotSayNoEvidence()
+    {
+        using var season = ThreeDays(squatGain: 5);
+        var settings = File.ReadAllText(Path.Combine(season.Folder, "season.json"));
+        season.Write("season.json", settings.Replace("\"retests\"", "\"worthwhile\":{\"back_squat_1rm\":6},\"retests\"", StringComparison.Ordinal));
+        var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").Answers().ToText();
+        Assert.Contains("Squat moved, perhaps too little to matter", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("no evidence yet on squat", text, StringComparison.Ordinal);
+    }
+
+    // One player of twelve far behind in each of three qualities: all three lead, and none is rounded away.
+    [Fact]
+    public void Answers_ThreeNeedsTie_NamesAllThree()
+    {
+        using var season = ThreeDays();
+        foreach (var day in new[] { "2026-01-12", "2026-01-15", "2026-03-02" }) OnlyTenMetres(season, day);
+        Replace(season, "lifts.csv", "P04;back_squat;1;", "90;1");
+        Replace(season, "jumps.csv", "P09;countermovement;mat;1;", "30");
+        Replace(season, "sprints.csv", "P10;1;electronic;standing_beam;", "2,30");
+        var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").Answers().ToText();
+        Assert.Contains("maximal strength, explosive power and early acceleration lead with one player each", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("about 0 of", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answers_TooFewQualities_SaysWhyAndNotThatNobodyIsBehind()
+    {
+        using var season = new WrittenSeason().Squad().Day("2026-01-12").Day("2026-01-15", wobble: 1);
+        foreach (var day in new[] { "2026-01-12", "2026-01-15" }) File.Delete(Path.Combine(season.Folder, "testing", day, "sprints.csv"));
+        var text = TestingDayReport.Open(season.Folder).Answers().ToText();
+        Assert.Contains("only 2 of at least 3 qualities can be compared (12)", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("is behind his group", text, StringComparison.Ordinal);
+    }
+
+    // Attempts minutes apart leave out the day, so their error is a lower bound and must read as one.
+    [Fact]
+    public void Methods_ErrorFromAttemptsOfOneDay_ReadsAsALowerBound()
+    {
+        using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12");
+        season.Append("testing/2026-01-12/jumps.csv", string.Concat(Enumerable.Range(1, WrittenSeason.Players)
+            .Select(i => $"{WrittenSeason.Id(i)};squat;mat;1;{30 + i}\n{WrittenSeason.Id(i)};squat;mat;2;{30 + i + i % 3}\n")));
+        Assert.Contains("at least ", TestingDayReport.Open(season.Folder).Methods().ToText(), StringComparison.Ordinal);
+    }
+
+    // 2 Phi(-(0.2/sqrt(0.1))/sqrt 2) = 0.65472 of the unchanged (R); nothing is said about the share of flags that are wrong.
+    [Fact]
+    public void Methods_WorthwhileChangeAlone_SpeaksOfUnchangedPlayers()
+    {
+        using var season = ThreeDays();
+        Assert.Contains("65\u2009% of the players who have not changed at all", TestingDayReport.Open(season.Folder).Methods().ToText().Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Results_HeavierBody_IsUpWithoutBeingAGain()
+    {
+        using var season = ThreeDays();
+        foreach (var (day, more) in new[] { ("2026-01-12", 0.0), ("2026-01-15", 0.3), ("2026-03-02", 9) })
+        {
+            // Without sprints the table holds body mass alone; momentum would truly gain.
+            File.Delete(Path.Combine(season.Folder, "testing", day, "sprints.csv"));
+            season.Write($"testing/{day}/body.csv", "athlete_id;mass_kg\n" + string.Concat(Enumerable.Range(1, WrittenSeason.Players)
+                .Select(i => FormattableString.Invariant($"{WrittenSeason.Id(i)};{90 + i + more * (i % 2 + 1)}\n"))));
+        }
+
+        var table = TestingDayReport.Open(season.Folder).SprintTable().ToHtml();
+        Assert.Contains("clearly up", table, StringComparison.Ordinal);
+        Assert.DoesNotContain("gain-t\"", table, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -52,6 +134,7 @@ public sealed class TestingDayReportTests
         var squat = TestingDayReport.Open(season.Folder).WhoChanged("back_squat_1rm").ToText();
         Assert.Contains("published error", squat, StringComparison.Ordinal);
         Assert.Contains("[grgic2020]", squat, StringComparison.Ordinal);
+        Assert.Contains("if the error of that study holds here", squat, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -99,6 +182,16 @@ public sealed class TestingDayReportTests
         var text = TestingDayReport.Open(season.Folder).Needs().ToText();
         Assert.Contains("Only 2 of at least 3 qualities can be compared", text, StringComparison.Ordinal);
         Assert.DoesNotContain("How sure", text, StringComparison.Ordinal);
+    }
+
+    // Here the squad's top speeds lie within hundredths of a metre per second, shown with one decimal.
+    [Fact]
+    public void Needs_GapSmallerThanTheDecimalsShown_IsNotZero()
+    {
+        using var season = ThreeDays();
+        var text = TestingDayReport.Open(season.Folder).Needs().ToText();
+        Assert.Contains("Top speed", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(" 0.0\u2009m/", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -190,6 +283,22 @@ public sealed class TestingDayReportTests
     {
         using var season = ThreeDays();
         Assert.DoesNotContain(Path.GetTempPath(), string.Concat(All(TestingDayReport.Open(season.Folder)).Select(b => b.ToHtml() + b.ToText())), StringComparison.Ordinal);
+    }
+
+    /// <summary>Puts another value behind the start of a line of the last day.</summary>
+    private static void Replace(WrittenSeason season, string file, string start, string value)
+    {
+        var path = Path.Combine(season.Folder, "testing", "2026-03-02", file);
+        var lines = File.ReadAllLines(path);
+        var at = Array.FindIndex(lines, l => l.StartsWith(start, StringComparison.Ordinal));
+        lines[at] = start + value;
+        File.WriteAllLines(path, lines);
+    }
+
+    private static void OnlyTenMetres(WrittenSeason season, string day)
+    {
+        var path = Path.Combine(season.Folder, "testing", day, "sprints.csv");
+        File.WriteAllLines(path, File.ReadAllLines(path).Select(l => l.Split(';')).Select(c => string.Join(';', [.. c[..4], c[5]])));
     }
 
     private static WrittenSeason ThreeDays(double squatGain = 0)
