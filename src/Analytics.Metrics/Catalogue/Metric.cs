@@ -62,7 +62,17 @@ public enum Quality
 /// <param name="Series">Scale it was measured on, for example <c>electronic, three-point start</c>; values of two series are never compared. Empty when there is only one scale.</param>
 /// <param name="Doubt">A remark that travels with the value ("more than 10 repetitions"); null when there is none.</param>
 /// <param name="ErrorDegreesOfFreedom">Degrees of freedom of <paramref name="StandardError"/>, for a Student t interval; null when it is taken as known.</param>
-public sealed record TrialValue(double Value, double? StandardError = null, string Series = "", string? Doubt = null, int? ErrorDegreesOfFreedom = null);
+public sealed record TrialValue(double Value, double? StandardError = null, string Series = "", string? Doubt = null, int? ErrorDegreesOfFreedom = null)
+{
+    /// <summary>
+    /// The part of <see cref="StandardError"/> that a retest does not show, since it is the equation's and not the day's; null when the value was measured
+    /// or when its error is that of a fit, which a retest holds.
+    /// </summary>
+    public EquationError? Equation { get; init; }
+
+    /// <summary>How the value came about, where values of one metric come about differently: "measured", "estimated from 5 repetitions"; else empty.</summary>
+    public string HowMade { get; init; } = "";
+}
 
 /// <summary>Typical error known from a published study.</summary>
 /// <param name="Percent">Coefficient of variation in percent; null when the study gives an absolute error.</param>

@@ -14,6 +14,15 @@ namespace Analytics.Metrics.Profile;
 public sealed record AthleteChange(
     string AthleteId, DayValue Before, DayValue After, IndividualChange? Change, Interval? Interval, Verdict Verdict, string? Reason)
 {
+    /// <summary>
+    /// How the two values were made and what that adds to the error ("the earlier day measured, the later estimated from 5 repetitions:
+    /// the equation's error is added"); null when no equation stands behind either.
+    /// </summary>
+    public string? Remark { get; init; }
+
+    /// <summary>Standard error of the equation's error in the difference that is common to all athletes, with its sign; it does not average out over a squad.</summary>
+    internal double SharedError { get; init; }
+
     /// <summary>After minus before, in the metric's unit.</summary>
     public double Difference => After.Value - Before.Value;
 

@@ -13,7 +13,7 @@ namespace Analytics.Metrics.Profile;
 /// Standardised score: distance from the middle in SDs between athletes of a group as observed, positive when better (or higher, without a better direction);
 /// null when it cannot be stated.
 /// </param>
-/// <param name="ScoreError">Standard error of the score from test error alone; null when no error is known.</param>
+/// <param name="ScoreError">Standard error of the score from test error alone, the equation's included where the value was estimated; null when no error is known.</param>
 /// <param name="Likely">Best guess of the true distance from the middle in the metric's unit, positive when better: the observed one times <paramref name="Weight"/>; null when it cannot be stated.</param>
 /// <param name="LikelyError">Standard deviation of that guess.</param>
 /// <param name="Weight">Weight of the athlete's own distance, true variance/(true variance + error variance); null when it cannot be stated.</param>
@@ -37,7 +37,7 @@ public sealed record AthleteStanding(
             return bare with { Reason = spread is null ? "too few athletes did this test to say how much they differ" : "everybody scored the same" };
 
         var better = metric.Better == Direction.Lower ? -bare.Difference : bare.Difference;
-        var error = reliability.ErrorAt(value.Value);
+        var error = ErrorOf(value, reliability);
         var scored = bare with { Score = better / spread.StandardDeviation, ScoreError = error / spread.StandardDeviation };
         if (error is null) return scored with { Reason = reliability.Basis };
         if (spread.TrueVariance is not > 0)
@@ -46,7 +46,7 @@ public sealed record AthleteStanding(
         if (!reliability.HoldsDayToDayVariation)
             return scored with { Reason = "only same-day attempts tell of error here; they leave out day-to-day variation" };
 
-        // Given the middle, the true distance is normal with mean w·d and variance w·TE²; the middle's own error adds w² times its variance.
+        // Given the middle, the true distance is normal with mean w·d and variance w·e², e² = TE² and the equation's; the middle's own error adds w² times its variance.
         var variance = spread.TrueVariance.Value;
         var weight = variance / (variance + error.Value * error.Value);
         var likely = weight * better;
@@ -62,4 +62,7 @@ public sealed record AthleteStanding(
                 : null,
         };
     }
+
+    private static double? ErrorOf(DayValue value, MetricReliability reliability)
+        => reliability.ErrorAt(value.Value) is { } error ? Math.Sqrt(error * error + DayValueInterval.EquationVariance(value, reliability)) : null;
 }

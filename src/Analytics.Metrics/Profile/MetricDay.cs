@@ -86,11 +86,22 @@ public sealed record MetricDay
                 ? Math.Sqrt(attempts.Sum(a => a.StandardError!.Value * a.StandardError.Value)) / attempts.Count
                 : null;
             var mean = attempts.Average(a => a.Value);
-            return new(id, date, mean, attempts, error, Doubts(metric, mean, attempts));
+            return new(id, date, mean, attempts, error, Doubts(metric, mean, attempts))
+            {
+                Equation = EquationError.OfMean(attempts),
+                HowMade = string.Join(" and ", attempts.Select(a => a.HowMade).Where(h => h.Length > 0).Distinct()),
+                // The smallest of them is on the safe side.
+                ErrorDegreesOfFreedom = attempts.Min(a => a.ErrorDegreesOfFreedom),
+            };
         }
 
         var best = metric.Better == Direction.Lower ? attempts.MinBy(a => a.Value)! : attempts.MaxBy(a => a.Value)!;
-        return new(id, date, best.Value, attempts, best.StandardError, Doubts(metric, best.Value, [best]));
+        return new(id, date, best.Value, attempts, best.StandardError, Doubts(metric, best.Value, [best]))
+        {
+            Equation = best.Equation,
+            HowMade = best.HowMade,
+            ErrorDegreesOfFreedom = best.ErrorDegreesOfFreedom,
+        };
     }
 
     private static List<string> Doubts(Metric metric, double value, IReadOnlyList<TrialValue> counted)

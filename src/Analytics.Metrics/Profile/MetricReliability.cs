@@ -38,6 +38,12 @@ public sealed record MetricReliability
     /// <summary>Whether the error holds day-to-day variation, so that verdicts on changes may rest on it.</summary>
     public bool HoldsDayToDayVariation => Source is ErrorSource.SeasonRetest or ErrorSource.PublishedStudy;
 
+    /// <summary>
+    /// Whether the retest was of estimated values, so that the typical error holds what an equation gets wrong anew on each day
+    /// (<see cref="EquationError.Fresh"/>) and it is not added again.
+    /// </summary>
+    public bool HoldsFreshEquationError { get; init; }
+
     /// <summary>Typical error at a level of the metric, in its unit; null when nothing is known.</summary>
     /// <param name="value">A value of the metric, in its unit.</param>
     public double? ErrorAt(double value) => Scale == ErrorScale.Proportional ? Error?.Value * Math.Abs(value) : Error?.Value;

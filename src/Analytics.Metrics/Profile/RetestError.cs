@@ -14,8 +14,9 @@ internal static class RetestError
         Metric metric, string? series, IReadOnlyList<RepeatDays> retests, int minimum, List<string> cautions)
     {
         if (retests.Count == 0) return null;
-        var rows = Rows(metric, series, retests);
-        var repeated = rows.Count(r => r.Count(v => v.HasValue) > 1);
+        var found = RetestRows.Of(metric, series, retests, minimum);
+        var (rows, repeated) = (found.Rows, found.Repeated);
+        if (found.LeftOutText is { } leftOut) cautions.Add(leftOut);
         if (repeated < Math.Max(2, minimum))
         {
             cautions.Add($"Retest days: {repeated} athletes did this test twice on the same scale; {minimum} are needed for an error of the squad's own.");
@@ -37,33 +38,12 @@ internal static class RetestError
             Source = ErrorSource.SeasonRetest,
             Scale = proportional is null ? ErrorScale.Constant : ErrorScale.Proportional,
             Error = proportional ?? constant,
-            Basis = $"{constant.Athletes} athletes of this squad tested on retest days",
+            Basis = $"{constant.Athletes} athletes of this squad tested on retest days" + (found.Way is null ? "" : $", {found.Way} on each"),
             Cautions = cautions,
+            HoldsFreshEquationError = found.Estimated,
             Consistency = retests.Count == 1 ? ConsistencyOf(table) : null,
             Shift = table.Trials == 2 ? MeanChange.Of(table.Differences(0, 1)) : null,
         };
-    }
-
-    /// <summary>One row an athlete and block of days; each block has its own columns, so true change between blocks is not error.</summary>
-    private static List<IReadOnlyList<double?>> Rows(Metric metric, string? series, IReadOnlyList<RepeatDays> retests)
-    {
-        var columns = retests.Sum(r => r.Occasions.Count);
-        var rows = new List<IReadOnlyList<double?>>();
-        var first = 0;
-        foreach (var block in retests)
-        {
-            var days = block.Occasions.Select(o => MetricDay.Of(metric, o, series)).ToList();
-            foreach (var id in days.SelectMany(d => d.Values).Select(v => v.AthleteId).Distinct())
-            {
-                var row = new double?[columns];
-                for (var j = 0; j < days.Count; j++) row[first + j] = days[j].For(id)?.Value;
-                rows.Add(row);
-            }
-
-            first += block.Occasions.Count;
-        }
-
-        return rows;
     }
 
     /// <summary>
@@ -71,7 +51,7 @@ internal static class RetestError
     /// logarithms and geometric mean g, the two models differ by ν ln(s/(l g)) in log-likelihood. Within 2 the form of the published error decides,
     /// without one the constant error.
     /// </summary>
-    private static TypicalError? Proportional(Metric metric, TrialTable table, List<IReadOnlyList<double?>> rows, TypicalError constant)
+    private static TypicalError? Proportional(Metric metric, TrialTable table, IReadOnlyList<IReadOnlyList<double?>> rows, TypicalError constant)
     {
         var used = rows.Where(r => r.Count(v => v.HasValue) > 1).SelectMany(r => r.OfType<double>()).ToList();
         if (used.Any(v => v <= 0) || rows.Any(r => r.Any(v => v <= 0))) return null;

@@ -60,8 +60,19 @@ public sealed record SquadChange
     public IReadOnlyList<string> Cautions =>
     [
         .. Reliability.Cautions,
+        .. EquationCaution,
         "Athletes singled out for a low first score tend to score higher next time without any training, and the other way round.",
     ];
+
+    private IEnumerable<string> EquationCaution
+    {
+        get
+        {
+            var unlike = Athletes.Count(a => a.SharedError != 0);
+            if (unlike > 0)
+                yield return $"{unlike} of {Athletes.Count} changes compare values that were not made the same way (measured or estimated, or from other repetitions); the equation's error is added, so they are known less well, and so is the mean.";
+        }
+    }
 
     internal static SquadChange Of(SquadProfile profile, Metric metric, IReadOnlyList<AthleteDay> before, IReadOnlyList<AthleteDay> after)
     {
@@ -80,7 +91,9 @@ public sealed record SquadChange
             .Select(p => Judge(profile, metric, p.Before, p.After!, reliability, worthwhile))
             .OrderByDescending(a => metric.Better == Direction.Lower ? -a.Difference : a.Difference)
             .ThenBy(a => a.AthleteId, StringComparer.Ordinal).ToList();
-        var mean = athletes.Count > 0 ? MeanChange.Of([.. athletes.Select(a => a.Difference)], profile.Rule.Level) : null;
+        var mean = athletes.Count > 0
+            ? MeanChange.Of([.. athletes.Select(a => a.Difference)], profile.Rule.Level).WithSharedError(athletes.Average(a => a.SharedError))
+            : null;
         var both = athletes.Select(a => a.AthleteId).ToHashSet();
         return new()
         {
@@ -121,17 +134,22 @@ public sealed record SquadChange
             return new(before.AthleteId, before, after, null, null, Verdict.CannotTellYet, reason);
         }
 
-        var change = IndividualChange.Between(before.Value, after.Value, error, reliability.DegreesOfFreedom);
+        var equation = EquationInChange.Of(before, after, reliability);
+        var change = IndividualChange.Between(before.Value, after.Value, error, reliability.DegreesOfFreedom).WithKnownError(Math.Sqrt(equation.Variance));
         var interval = change.Interval(profile.Rule.Level);
+        var judged = new AthleteChange(before.AthleteId, before, after, change, interval, Verdict.CannotTellYet, null)
+        {
+            Remark = equation.Remark,
+            SharedError = equation.Shared,
+        };
         return reliability.HoldsDayToDayVariation
-            ? new(before.AthleteId, before, after, change, interval, profile.Rule.Judge(change, worthwhile.Value, metric.Better == Direction.Lower), null)
-            : new(before.AthleteId, before, after, change, interval, Verdict.CannotTellYet,
-                "only same-day attempts tell of error here; they leave out day-to-day variation, so the interval is too narrow for a verdict");
+            ? judged with { Verdict = profile.Rule.Judge(change, worthwhile.Value, metric.Better == Direction.Lower) }
+            : judged with { Reason = "only same-day attempts tell of error here; they leave out day-to-day variation, so the interval is too narrow for a verdict" };
     }
 
     private static Verdict JudgeMean(SquadProfile profile, Metric metric, MeanChange? mean, SmallestWorthwhileChange worthwhile)
         // Equal differences of everybody would give an interval without width; that is no evidence of precision.
-        => mean?.Mean is { StandardError: { } error and > 0 } estimate
-            ? profile.Rule.Judge(new IndividualChange(estimate.Value, error, estimate.N - 1), worthwhile.Value, metric.Better == Direction.Lower)
+        => mean is { StandardDeviation: > 0, AsChange: { } change }
+            ? profile.Rule.Judge(change, worthwhile.Value, metric.Better == Direction.Lower)
             : Verdict.CannotTellYet;
 }

@@ -5,7 +5,7 @@ namespace Analytics.Metrics.Profile;
 
 /// <summary>Spread between athletes of the same group, pooled over groups: a small group cannot state its own.</summary>
 /// <param name="StandardDeviation">Observed, test error included, in the metric's unit.</param>
-/// <param name="ErrorVariance">Mean squared typical error at the athletes' values; null when no error is known.</param>
+/// <param name="ErrorVariance">Mean squared error at the athletes' values: the typical error, and what an equation gets wrong about each athlete; null when no error is known.</param>
 /// <param name="Athletes">Athletes behind it.</param>
 /// <param name="Groups">Groups with two or more athletes.</param>
 /// <param name="DegreesOfFreedom">Athletes less groups.</param>
@@ -21,13 +21,19 @@ public sealed record WithinGroupSpread(double StandardDeviation, double? ErrorVa
     internal static WithinGroupSpread? Of(SquadProfile profile, MetricDay day, MetricReliability reliability)
     {
         var groups = day.Values.Where(v => profile.GroupOf(v.AthleteId) is not null)
-            .GroupBy(v => profile.GroupOf(v.AthleteId)!).Select(g => g.Select(v => v.Value).ToArray()).Where(g => g.Length > 1).ToList();
+            .GroupBy(v => profile.GroupOf(v.AthleteId)!).Select(g => g.ToArray()).Where(g => g.Length > 1).ToList();
         var df = groups.Sum(g => g.Length - 1);
         if (df < Fewest) return null;
-        var variance = groups.Sum(g => (g.Length - 1) * Moments.Variance(g)) / df;
-        double? error = reliability.Error is null ? null : groups.SelectMany(g => g).Average(v => Math.Pow(reliability.ErrorAt(v)!.Value, 2));
+        var variance = groups.Sum(g => (g.Length - 1) * Moments.Variance([.. g.Select(v => v.Value)])) / df;
+        double? error = reliability.Error is null ? null : groups.SelectMany(g => g).Average(v => ErrorVarianceOf(v, reliability));
         return new(Math.Sqrt(variance), error, groups.Sum(g => g.Length), groups.Count, df);
     }
+
+    // What an equation gets wrong about everybody alike does not drive athletes apart, so it is not taken off.
+    private static double ErrorVarianceOf(DayValue value, MetricReliability reliability)
+        => Math.Pow(reliability.ErrorAt(value.Value)!.Value, 2) + (value.Equation is { } e
+            ? e.Personal * e.Personal + (reliability.HoldsFreshEquationError ? 0 : e.Fresh * e.Fresh)
+            : 0);
 
     /// <summary>The smallest worthwhile change: the coach's own figure, else a share of this spread.</summary>
     internal static SmallestWorthwhileChange Worthwhile(SquadProfile profile, MetricDay day, WithinGroupSpread? spread)

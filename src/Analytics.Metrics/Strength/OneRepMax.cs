@@ -18,6 +18,9 @@ public static class OneRepMax
     /// <summary>Judged reserve beyond which an estimate is doubtful (common practice, no source).</summary>
     public const double DoubtfulReserveAbove = 3;
 
+    /// <summary>The default is one curve without a step, so its two branches count as one equation.</summary>
+    private const string DefaultName = "Brzycki, beyond 10 repetitions Epley";
+
     private const double MultiplierFor95 = 1.959964;
 
     /// <summary>The 1RM that a set speaks for.</summary>
@@ -30,7 +33,9 @@ public static class OneRepMax
         ArgumentNullException.ThrowIfNull(set);
         var reserve = Checked(set);
         var effective = set.Repetitions + reserve;
-        return effective > 1 ? Estimated(set, formula ?? OneRepMaxFormulas.DefaultFor(effective), reserve, effective) : Measured(set);
+        return effective > 1
+            ? Estimated(set, formula ?? OneRepMaxFormulas.DefaultFor(effective), reserve, effective, formula?.Name ?? DefaultName)
+            : Measured(set);
     }
 
     private static OneRepMaxResult Measured(LiftSet set) => new()
@@ -47,20 +52,22 @@ public static class OneRepMax
         Doubt = null,
     };
 
-    private static OneRepMaxResult Estimated(LiftSet set, OneRepMaxFormula formula, double reserve, double effective)
+    private static OneRepMaxResult Estimated(LiftSet set, OneRepMaxFormula formula, double reserve, double effective, string formulaName)
     {
         if (formula.OnlyLift is { } only && only != set.Lift)
             throw new ArgumentException($"{formula.Name} is made for {only}; the set is {set.Lift}. Choose one of OneRepMaxFormulas.General.", nameof(formula));
 
         var value = formula.Estimate(set.Load, effective);
         var spread = FormulaSpread.Of(set.Lift, set.Load, effective);
-        var error = OneRepMaxError.Of(value, set.Load, effective, reserve, spread);
+        var parts = OneRepMaxError.Of(value, set.Load, effective, reserve, spread, formulaName);
+        var error = Mass.FromKilograms(Math.Sqrt(parts.Variance));
         var half = MultiplierFor95 * error.Kilograms;
         return new()
         {
             Value = value,
             IsMeasured = false,
             StandardError = error,
+            ErrorParts = parts,
             // Whoever lifted a load more than once has a 1RM of at least that load.
             Interval = new Interval(Math.Max(set.Load.Kilograms, value.Kilograms - half), value.Kilograms + half),
             Method = MethodText(formula, set.Repetitions, reserve),

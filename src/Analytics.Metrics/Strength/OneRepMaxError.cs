@@ -1,3 +1,4 @@
+using Analytics.Metrics.Catalogue;
 using Analytics.Quantities;
 
 namespace Analytics.Metrics.Strength;
@@ -13,6 +14,9 @@ namespace Analytics.Metrics.Strength;
 /// <item>disagreement: standard deviation between the equations that apply, since which one fits this squad is unknown.</item>
 /// <item>reserve: one repetition of error in a judged reserve [halperin2022], none in a set to failure.</item>
 /// </list>
+/// Of these the disagreement is shared by everybody and the scatter is personal; both return each day. Made anew are the reserve and, in
+/// a set to failure, the count: a whole number leaves up to one repetition open, evenly spread, so 1/√12 of a repetition. The count is part
+/// of the scatter, since the equations were tried on whole repetitions.
 /// </remarks>
 internal static class OneRepMaxError
 {
@@ -20,13 +24,16 @@ internal static class OneRepMaxError
     private const double MeanMaximumPounds = 310.0;
     private const double MeanRepetitions = 12.3;
     private const double ReserveErrorRepetitions = 1;
+    private static readonly double CountErrorRepetitions = 1 / Math.Sqrt(12);
 
-    public static Mass Of(Mass value, Mass load, double effective, double reserve, FormulaSpread spread)
+    public static EquationError Of(Mass value, Mass load, double effective, double reserve, FormulaSpread spread, string equation)
     {
         var scatter = value.Kilograms * ScatterPounds / MeanMaximumPounds * Math.Sqrt((effective - 1) / (MeanRepetitions - 1));
-        var reserved = reserve > 0 ? ReserveErrorRepetitions * KilogramsPerRepetition(load, effective) : 0;
+        var repetition = KilogramsPerRepetition(load, effective);
         var disagreement = spread.StandardDeviation.Kilograms;
-        return Mass.FromKilograms(Math.Sqrt(scatter * scatter + disagreement * disagreement + reserved * reserved));
+        if (reserve > 0) return new(equation, scatter, disagreement, ReserveErrorRepetitions * repetition, effective);
+        var counting = Math.Min(repetition * CountErrorRepetitions, scatter);
+        return new(equation, Math.Sqrt(scatter * scatter - counting * counting), disagreement, counting, effective);
     }
 
     // A step back of at most one repetition stays at one or more, where the default equation always has a value.

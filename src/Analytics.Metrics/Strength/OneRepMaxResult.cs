@@ -1,3 +1,5 @@
+using System.Globalization;
+using Analytics.Metrics.Catalogue;
 using Analytics.Quantities;
 using Analytics.Statistics;
 
@@ -14,6 +16,9 @@ public sealed record OneRepMaxResult
 
     /// <summary>Error that the equation brings in, one standard error; null for a measured 1RM, which has no such error.</summary>
     public required Mass? StandardError { get; init; }
+
+    /// <summary>The same error in its parts, in kg: what lasts and what is made anew each day; null for a measured 1RM.</summary>
+    public EquationError? ErrorParts { get; init; }
 
     /// <summary>95 % interval of an estimate, in kg, never below the load lifted; null for a measured 1RM.</summary>
     public required Interval? Interval { get; init; }
@@ -41,6 +46,10 @@ public sealed record OneRepMaxResult
 
     /// <summary>Whether <see cref="Doubt"/> says anything.</summary>
     public bool IsDoubtful => Doubt is not null;
+
+    /// <summary>"measured" or "estimated from 5 repetitions", for a table.</summary>
+    public string HowMade => IsMeasured ? "measured"
+        : string.Create(CultureInfo.InvariantCulture, $"estimated from {EffectiveRepetitions:0.##} repetitions");
 
     /// <summary>The same as a plain estimate in kg.</summary>
     public Estimate ToEstimate() => new(Value.Kilograms, StandardError?.Kilograms, Interval, N, Method);

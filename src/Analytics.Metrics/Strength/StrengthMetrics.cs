@@ -53,7 +53,9 @@ public static class StrengthMetrics
         Better = Direction.Higher,
         Quality = quality,
         Rule = TrialRule.Best,
-        FromTrials = day => Best(day, lift) is { } best ? [new TrialValue(best.Value.Kilograms, best.StandardError?.Kilograms, Doubt: best.Doubt)] : [],
+        FromTrials = day => Best(day, lift) is { } best
+            ? [new TrialValue(best.Value.Kilograms, best.StandardError?.Kilograms, Doubt: best.Doubt) { Equation = best.ErrorParts, HowMade = best.HowMade }]
+            : [],
         PlausibleLow = low,
         PlausibleHigh = high,
         Meaning = meaning,
@@ -71,6 +73,6 @@ public static class StrengthMetrics
         return [new TrialValue(
             RelativeStrength.Ratio(best.Value, mass),
             best.StandardError / mass,
-            Doubt: doubts.Count == 0 ? null : string.Join("; ", doubts))];
+            Doubt: doubts.Count == 0 ? null : string.Join("; ", doubts)) { Equation = best.ErrorParts?.Times(1 / mass.Kilograms), HowMade = best.HowMade }];
     }
 }

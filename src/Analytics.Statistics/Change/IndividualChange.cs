@@ -53,6 +53,18 @@ public sealed record IndividualChange(double Difference, double StandardError, d
             weight > 0 ? (a + b) * (a + b) / weight : double.PositiveInfinity);
     }
 
+    /// <summary>
+    /// The same change with a further, independent error whose size is known: SE² grows by its square, the degrees of freedom by Welch
+    /// and Satterthwaite.
+    /// </summary>
+    /// <param name="standardError">0 or more, in the unit of the test.</param>
+    public IndividualChange WithKnownError(double standardError)
+    {
+        var own = StandardError * StandardError;
+        var total = own + Math.Pow(Require.NotNegative(standardError, nameof(standardError)), 2);
+        return this with { StandardError = Math.Sqrt(total), DegreesOfFreedom = DegreesOfFreedom * Math.Pow(total / own, 2) };
+    }
+
     /// <summary>Interval of the true change: difference ± t SE.</summary>
     /// <param name="level">Coverage, above 0 and below 1.</param>
     public Interval Interval(double level = 0.95)

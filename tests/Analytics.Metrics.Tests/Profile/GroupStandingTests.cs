@@ -1,5 +1,6 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
+using Analytics.Metrics.Trials;
 using Analytics.Statistics.Distributions;
 using static Analytics.Metrics.Tests.Profile.Invented;
 
@@ -35,6 +36,21 @@ public class GroupStandingTests
         Assert.Equal(0.74197, standing.For("a3")!.ProbabilityBehind!.Value, 5);
         Assert.Equal(1, standing.For("a3")!.ProbabilityBehind!.Value + standing.For("a5")!.ProbabilityBehind!.Value
             + Within(standing.For("a3")!, standing.Margin.Value.Value), 9);
+    }
+
+    // a1 and the others at the same values, but a1 estimated with personal error 3, shared 2: SE √(1 + 9 + 4) = 3.741657. Mean squared error within
+    // the group (7 · 1 + 9)/7 = 2.285714, the shared part left out; true variance 466.666667 − 2.285714 = 464.380952; w = 464.380952/478.380952 = 0.970735.
+    [Fact]
+    public void Of_EstimatedValue_CountsLessAndLeavesTheMiddleAlone()
+    {
+        IReadOnlyList<AthleteDay> days = [Day("a1", March, Estimated(10, 3, 2)), .. Days(March, 10, 20, 30, 40, 50, 60, 70).Skip(1)];
+        var standing = new SquadProfile { Squad = Squad(7) }.Standing(Metric(published: s_one), days);
+        Assert.Equal(40, standing.Groups[0].Middle);
+        Assert.Equal(2.285714, standing.Spread!.ErrorVariance!.Value, 6);
+        var low = standing.For("a1")!;
+        Assert.Equal(3.741657 / 21.602469, low.ScoreError!.Value, 6);
+        Assert.Equal(0.970735, low.Weight!.Value, 6);
+        Assert.Equal(1 / 21.602469, standing.For("a2")!.ScoreError!.Value, 6);
     }
 
     [Fact]

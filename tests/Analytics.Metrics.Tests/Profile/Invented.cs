@@ -15,6 +15,10 @@ internal sealed record NumberTrial : Trial
 
     public string? Doubt { get; init; }
 
+    public int? Degrees { get; init; }
+
+    public EquationError? Equation { get; init; }
+
     /// <summary>Which invented metric it belongs to.</summary>
     public string Metric { get; init; } = "m";
 }
@@ -36,7 +40,11 @@ internal static class Invented
         Better = better,
         Quality = quality,
         Rule = rule,
-        FromTrials = day => day.Of<NumberTrial>().Where(t => t.Metric == id).Select(t => new TrialValue(t.Value, t.Error, t.Series, t.Doubt)),
+        FromTrials = day => day.Of<NumberTrial>().Where(t => t.Metric == id).Select(t => new TrialValue(t.Value, t.Error, t.Series, t.Doubt, t.Degrees)
+        {
+            Equation = t.Equation,
+            HowMade = t.Equation is { } e ? FormattableString.Invariant($"estimated from {e.Repetitions} repetitions") : "",
+        }),
         PlausibleLow = 0,
         PlausibleHigh = 1000,
         Meaning = "",
@@ -47,6 +55,10 @@ internal static class Invented
 
     public static NumberTrial Number(double value, string series = "", double? error = null, string? doubt = null, string metric = "m")
         => new() { AthleteId = "", Date = March, Value = value, Series = series, Error = error, Doubt = doubt, Metric = metric };
+
+    /// <summary>A value that an equation made from repetitions.</summary>
+    public static NumberTrial Estimated(double value, double personal, double shared = 0, double fresh = 0, double? repetitions = 5, string equation = "E")
+        => Number(value) with { Equation = new(equation, personal, shared, fresh, repetitions) };
 
     public static AthleteDay Day(string id, DateOnly date, params Trial[] trials) => new() { AthleteId = id, Date = date, Trials = trials };
 

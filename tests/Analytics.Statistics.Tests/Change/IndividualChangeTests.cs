@@ -38,6 +38,28 @@ public class IndividualChangeTests
     public void BetweenOwnErrors_KnownErrors_HasInfiniteDegrees()
         => Assert.Equal(double.PositiveInfinity, IndividualChange.BetweenOwnErrors(1, 3, double.PositiveInfinity, 2, 4, double.PositiveInfinity).DegreesOfFreedom);
 
+    // SE² 2 with 10 degrees and a known 1.85: 10 (3.85/2)² = 37.05625 degrees; R: qt(.975, 37.05625) sqrt(3.85) = 3.97547299994.
+    [Fact]
+    public void WithKnownError_FiniteDegrees_FollowsWelch()
+    {
+        var change = IndividualChange.Between(0, 5, 1, 10).WithKnownError(Math.Sqrt(1.85));
+        Oracle.Close(37.05625, change.DegreesOfFreedom, 1e-12);
+        Oracle.Close(3.97547299994, change.DetectableChange(), 1e-10);
+        Assert.Equal(5, change.Difference);
+    }
+
+    [Fact]
+    public void WithKnownError_Nothing_ChangesNothing()
+        => Assert.Equal(new IndividualChange(5, 2, 10), new IndividualChange(5, 2, 10).WithKnownError(0));
+
+    [Fact]
+    public void WithKnownError_Negative_Throws()
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => new IndividualChange(5, 2, 10).WithKnownError(-0.5));
+        Assert.Equal("standardError", error.ParamName);
+        Assert.Contains("-0.5", error.Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Between_ZeroError_Throws()
     {
