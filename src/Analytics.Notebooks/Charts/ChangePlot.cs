@@ -64,7 +64,7 @@ public sealed class ChangePlot : FigureBlock
         html.Raw("</details>");
     }
 
-    private protected override int NarrowestLive => 820;
+    private protected override int NarrowestLive => 960;
 
     private protected override PlotFigure Live() => ChangeFigure.Of(this, RowPixels);
 

@@ -57,7 +57,7 @@ public sealed class IntervalPlot : FigureBlock
             .Write(html, Rows.Select(r => new StripRow(r.Name, r.Group, Drawn(r, scale), Beside(r), r.Words, r.Note, r.Tone)));
     }
 
-    private protected override int NarrowestLive => 820;
+    private protected override int NarrowestLive => 960;
 
     private protected override PlotFigure Live() => IntervalFigure.Of(this, RowPixels);
 
