@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Analytics.Quantities;
+using Analytics.Season.Checks;
 
 namespace Analytics.Season.Columns;
 
@@ -9,9 +10,6 @@ internal static partial class GateHead
 {
     /// <summary>Highest speed allowed between two gates, m/s: a little over the fastest 20 m section of a 100 m race (60 to 80 m in 1.61 s, Berlin 2009: 12.42 m/s).</summary>
     public const double HighestSpeed = 12.5;
-
-    /// <summary>Highest mean acceleration allowed from the start to a gate, m/s²; common practice, no source.</summary>
-    public const double HighestAcceleration = 12;
 
     /// <summary>Lowest mean speed allowed between two gates, m/s; common practice, no source.</summary>
     public const double LowestSpeed = 1.5;
@@ -26,14 +24,11 @@ internal static partial class GateHead
         var unit = Duration.Units.Single(u => u.Symbol == match.Groups["t"].Value);
         var other = Duration.Units.Single(u => u.Symbol == (unit.Symbol == "s" ? "ms" : "s"));
         // Half the shortest time still passes here, so that a time going backwards can be told as such.
-        return new QuantityColumn(head[..head.LastIndexOf('_')], [unit, other], Fastest(metres) / 2, Slowest(metres)) { Gate = metres };
+        return new QuantityColumn(head[..head.LastIndexOf('_')], [unit, other], FastestRun.ShortestTime(metres) / 2, Slowest(metres)) { Gate = metres };
     }
 
     /// <summary>Whether a head names a gate but not all of its units.</summary>
     public static bool LacksUnit(string head) => Bare().IsMatch(head);
-
-    /// <summary>Shortest time allowed from the start to a gate, s.</summary>
-    public static double Fastest(double metres) => Math.Max(Math.Sqrt(2 * metres / HighestAcceleration), metres / HighestSpeed);
 
     /// <summary>A second of reaction and a walk to the first gate.</summary>
     private static double Slowest(double metres) => 1 + metres / LowestSpeed;

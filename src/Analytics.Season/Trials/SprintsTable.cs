@@ -1,7 +1,9 @@
 using System.Globalization;
+using Analytics.Metrics.Sprinting;
 using Analytics.Metrics.Trials;
 using Analytics.Quantities;
 using Analytics.Season.Cells;
+using Analytics.Season.Checks;
 using Analytics.Season.Columns;
 
 namespace Analytics.Season.Trials;
@@ -23,7 +25,7 @@ internal sealed class SprintsTable : TrialTable
     {
         var timing = row.NeedWord(Timing, Words.Timing, place.Settings.DefaultTiming, "timing");
         var start = row.NeedWord(Start, Words.Start, place.Settings.DefaultStart, "start");
-        var splits = Splits(row);
+        var splits = Splits(row, timing, start);
         var attempt = place.Numbers.Of(row, Attempt, place.AthleteId, "", (int)timing * 16 + (int)start);
         return row.Faults.Count > 0 ? null : new SprintTrial
         {
@@ -38,7 +40,7 @@ internal sealed class SprintsTable : TrialTable
     }
 
     /// <summary>One bad gate holds the whole run back: splits hang together, and a slip in one often means a shifted row.</summary>
-    private static Split[] Splits(RowCells row)
+    private static Split[] Splits(RowCells row, TimingMethod timing, StartType start)
     {
         var faults = row.Faults.Count;
         var times = new Split[row.Head.Gates.Count];
@@ -50,7 +52,7 @@ internal sealed class SprintsTable : TrialTable
             if (row.Quantity(gate) is not { } seconds) continue;
             var split = new Split(Length.FromMetres(gate.Gate!.Value), Duration.FromSeconds(seconds));
             if (count > 0 && !CheckSection(row, row.Head.Gates[last], times[count - 1], gate, split)) continue;
-            if (!CheckFromStart(row, gate, split)) continue;
+            if (!CheckFromStart(row, gate, split, timing, start)) continue;
             times[count++] = split;
             last = i;
         }
@@ -61,11 +63,11 @@ internal sealed class SprintsTable : TrialTable
         return times;
     }
 
-    private static bool CheckFromStart(RowCells row, QuantityColumn gate, Split split)
+    private static bool CheckFromStart(RowCells row, QuantityColumn gate, Split split, TimingMethod timing, StartType start)
     {
-        var fastest = GateHead.Fastest(split.Distance.Metres);
+        var fastest = FastestRun.ShortestTime(split.Distance.Metres, timing, start);
         if (split.Time.Seconds >= fastest) return true;
-        row.Fault(row.Head.HeadOf(gate), row.Text(gate), string.Create(CultureInfo.InvariantCulture, $"{split.Distance.Metres:0.##} m from the start in {split.Time.Seconds:0.###} s is faster than anyone runs; allowed from {fastest:0.00} s"), "Check the time, and whether it is a time between gates.");
+        row.Fault(row.Head.HeadOf(gate), row.Text(gate), string.Create(CultureInfo.InvariantCulture, $"{split.Distance.Metres:0.##} m from the start in {split.Time.Seconds:0.###} s is faster than anyone runs; allowed from {fastest:0.00} s for {SprintSeries.Of(timing, start)}"), "Check the time, and whether it is a time between gates.");
         return false;
     }
 
