@@ -112,11 +112,17 @@ public sealed record Metric
     /// <summary>The attempts of a day as values; empty when the day has none.</summary>
     public required Func<AthleteDay, IEnumerable<TrialValue>> FromTrials { get; init; }
 
-    /// <summary>Lowest plausible value, in <see cref="Unit"/>.</summary>
+    /// <summary>Lowest plausible value, in <see cref="Unit"/>. Above 0 it says that the metric is an amount, see <see cref="IsAmount"/>.</summary>
     public required double PlausibleLow { get; init; }
 
     /// <summary>Highest plausible value, in <see cref="Unit"/>.</summary>
     public required double PlausibleHigh { get; init; }
+
+    /// <summary>
+    /// Whether every plausible value lies above 0, as for a mass, a distance, a time or a speed; not so for an angle from the vertical or a difference.
+    /// The error of an amount is as a rule a share of it.
+    /// </summary>
+    public bool IsAmount => PlausibleLow > 0;
 
     /// <summary>What it measures, in one plain sentence.</summary>
     public required string Meaning { get; init; }

@@ -7,7 +7,7 @@ namespace Analytics.Metrics.Profile;
 /// <summary>Between-day error from the season's own retest days.</summary>
 internal static class RetestError
 {
-    /// <summary>The other scale is taken only when it makes the data e² times as probable.</summary>
+    /// <summary>The unusual form is taken only when it makes the data e² times as probable.</summary>
     private const double ClearlyBetter = 2;
 
     public static MetricReliability? Find(
@@ -48,8 +48,8 @@ internal static class RetestError
 
     /// <summary>
     /// The error as a share when that describes the repeats better. With degrees of freedom ν, typical error s of the values, l of their
-    /// logarithms and geometric mean g, the two models differ by ν ln(s/(l g)) in log-likelihood. Within 2 the form of the published error decides,
-    /// without one the constant error.
+    /// logarithms and geometric mean g, the two models differ by ν ln(s/(l g)) in log-likelihood. Within 2 the usual form is taken: the share for
+    /// amounts above 0 and where the published error is a percentage [hopkins2000], else the constant error.
     /// </summary>
     private static TypicalError? Proportional(Metric metric, TrialTable table, IReadOnlyList<IReadOnlyList<double?>> rows, TypicalError constant)
     {
@@ -58,8 +58,8 @@ internal static class RetestError
         var share = TypicalErrors.FromTrials(table.Select(Math.Log));
         var mean = Math.Exp(used.Average(Math.Log));
         var gain = constant.DegreesOfFreedom * Math.Log(constant.Value / (share.Value * mean));
-        var usual = metric.PublishedError?.Percent is not null ? -ClearlyBetter : ClearlyBetter;
-        return gain > usual ? share : null;
+        var shareIsUsual = metric.IsAmount || metric.PublishedError?.Percent is not null;
+        return gain > (shareIsUsual ? -ClearlyBetter : ClearlyBetter) ? share : null;
     }
 
     private static IntraclassCorrelation? ConsistencyOf(TrialTable table)

@@ -43,6 +43,29 @@ public class MetricReliabilityTests
         Assert.Equal(1.56329742, found.ErrorAt(100)!.Value, 7);
     }
 
+    // The same retest: an amount above 0 has its error as a share, also when a study gives units; a metric that may be 0 has units.
+    [Theory]
+    [InlineData(1, null, ErrorScale.Proportional)]
+    [InlineData(1, 2.5, ErrorScale.Proportional)]
+    [InlineData(0, 2.5, ErrorScale.Constant)]
+    [InlineData(-20, null, ErrorScale.Constant)]
+    public void Of_NeitherFormClearlyBetter_TakesTheUsualOne(double plausibleLow, double? publishedUnits, ErrorScale expected)
+    {
+        var metric = Metric(published: publishedUnits is { } units ? new(null, units, "key") : null) with { PlausibleLow = plausibleLow };
+        var found = MetricReliability.Of(metric, "", [Pair(s_first, s_second)], []);
+        Assert.Equal(expected, found.Scale);
+        Assert.Equal(expected == ErrorScale.Proportional ? 0.0156329742 : 0.6029556829, found.Error!.Value, 9);
+    }
+
+    // An amount does not keep its share against the data.
+    [Fact]
+    public void Of_AmountWithTheSameErrorAtEveryLevel_IsFoundConstant()
+    {
+        double[] first = [10, 20, 40, 80, 160, 320, 640, 15, 60, 240];
+        double[] second = [.. first.Select((v, i) => v + (i % 2 == 0 ? 1 : -1))];
+        Assert.Equal(ErrorScale.Constant, MetricReliability.Of(Metric() with { PlausibleLow = 1 }, "", [Pair(first, second)], []).Scale);
+    }
+
     // Errors of ±4 % at every level from 10 to 640 fit one share, not one number of units.
     [Fact]
     public void Of_ErrorGrowingWithTheValue_IsFoundProportional()
