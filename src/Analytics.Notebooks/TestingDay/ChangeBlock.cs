@@ -17,7 +17,7 @@ internal static class ChangeBlock
         if (day.Before is null) return new Section("Who changed", "This is the first testing day, so there is nothing to compare with.");
         var charts = metrics.Select(m => Chart(day, day.Change(m))).ToList();
         return new Section($"Who changed since {Words.ShortDate(day.Before.Date)}",
-            "The line is the 95\u2009% interval of a player's own change. A diamond means the change is beyond what test error explains and large enough to matter.",
+            "The line is the 95\u2009% interval of a player's own change. A diamond means the change is beyond what test error explains and reaches out of the pale band.",
             [.. charts.OfType<Block>()]);
     }
 

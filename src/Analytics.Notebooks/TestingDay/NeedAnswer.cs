@@ -40,6 +40,6 @@ internal static class NeedAnswer
     private static string Where(IGrouping<Quality, Need> need)
     {
         var first = need.GroupBy(n => n.Group).OrderByDescending(g => g.Count()).First();
-        return first.Count() * 2 > need.Count() && first.Count() > 1 ? $", {Words.Count(first.Count())} of them {first.Key.ToLowerInvariant()}" : "";
+        return first.Count() * 2 > need.Count() && first.Count() > 1 ? $", {Words.Count(first.Count())} of them in \u201C{first.Key}\u201D" : "";
     }
 }

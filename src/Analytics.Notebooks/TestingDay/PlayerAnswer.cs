@@ -18,11 +18,13 @@ internal static class PlayerAnswer
             return new("Who changed: cannot tell yet.", "No player did a test with a known error on both days. Test twice within one week to learn the error of your tests.", Tone.Muted);
         var gained = Count(changes, Verdict.ClearGain);
         var lost = Count(changes, Verdict.ClearLoss);
+        var flags = changes.Sum(c => c.Gains + c.Losses);
+        var chance = FlagRates.ByChance(judged, day.Profile.Rule.LargestFalseFlagRate);
         // Not "beyond test error": a change beyond it but too small to matter is no clear verdict either.
         var conclusion = gained + lost == 0
             ? "No player clearly gained or lost."
-            : $"{Words.Capital(Words.Players(gained))} clearly gained, {(lost == 0 ? "none" : Words.Count(lost))} clearly lost.";
-        return new(conclusion, Numbers(day, changes, judged), lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
+            : $"{Words.Capital(Words.Players(gained))} clearly gained, {(lost == 0 ? "none" : Words.Count(lost))} clearly lost{(flags <= chance.High ? "; chance alone could give as many flags" : "")}.";
+        return new(conclusion, Numbers(changes, judged, flags, chance), lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
     }
 
     internal static int Judged(SquadChange change) => change.Athletes.Count(a => a.Reason is null);
@@ -31,12 +33,10 @@ internal static class PlayerAnswer
     private static int Count(IEnumerable<SquadChange> changes, Verdict verdict)
         => changes.SelectMany(c => c.Athletes.Where(a => a.Verdict == verdict).Select(a => a.AthleteId)).Distinct().Count();
 
-    private static string Numbers(DayContext day, IReadOnlyList<SquadChange> changes, int judged)
+    private static string Numbers(IReadOnlyList<SquadChange> changes, int judged, int flags, ChanceCount chance)
     {
-        var flags = changes.Sum(c => c.Gains + c.Losses);
         var each = string.Join("; ", changes.Where(c => Judged(c) > 0).Select(c => $"{Words.Short(c.Metric)} {c.Gains} better, {c.Losses} worse"));
-        var chance = FlagRates.ByChance(judged, day.Profile.Rule.LargestFalseFlagRate);
         return string.Create(CultureInfo.InvariantCulture,
-            $"{Words.Capital(each)}. That is {flags} {(flags == 1 ? "flag" : "flags")} in {judged} comparisons; if nobody had changed, chance alone would give at most {chance.Expected:0.#} on average and seldom more than {chance.High}.");
+            $"{Words.Capital(each)}. That is {flags} {(flags == 1 ? "flag" : "flags")} in {judged} comparisons; had nobody changed, chance alone would give at most {chance.Expected:0.#} on average, seldom more than {chance.High}.");
     }
 }

@@ -18,6 +18,18 @@ public sealed class TestingDayReportTests
     }
 
     [Fact]
+    public void Answers_OneFlagAmongMany_SaysThatChanceCouldGiveAsMany()
+    {
+        using var season = ThreeDays();
+        var path = Path.Combine(season.Folder, "testing", "2026-03-02", "lifts.csv");
+        File.WriteAllText(path, File.ReadAllText(path).Replace("P05;back_squat;1;17", "P05;back_squat;1;21", StringComparison.Ordinal));
+        var text = TestingDayReport.Open(season.Folder, since: "2026-01-15").Answers().ToText();
+        Assert.Contains("One player clearly gained, none clearly lost; chance alone could give as many flags.", text, StringComparison.Ordinal);
+        using var all = ThreeDays(squatGain: 25);
+        Assert.DoesNotContain("chance alone could", TestingDayReport.Open(all.Folder, since: "2026-01-15").Answers().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Answers_EveryoneMuchWeaker_SaysSquatGotWorse()
     {
         using var season = ThreeDays(squatGain: -25);
@@ -44,7 +56,7 @@ public sealed class TestingDayReportTests
         season.Write("testing/2026-03-02/lifts.csv", "athlete_id;lift;set;load_kg;reps\nP01;back_squat;1;150;1\nP02;back_squat;1;160;1\nP03;back_squat;1;160;1\nP04;back_squat;1;160;1\n");
         foreach (var file in new[] { "jumps.csv", "sprints.csv" }) File.Delete(Path.Combine(season.Folder, "testing", "2026-03-02", file));
         var text = TestingDayReport.Open(season.Folder).Answers().ToText();
-        Assert.Contains("in 4 comparisons; if nobody had changed, chance alone would give at most 0.2 on average and seldom more than 1.", text, StringComparison.Ordinal);
+        Assert.Contains("in 4 comparisons; had nobody changed, chance alone would give at most 0.2 on average, seldom more than 1.", text, StringComparison.Ordinal);
     }
 
     // The mean interval leaves out 0 while 6 kg would matter: that the squat moved is known, that it matters is not.
