@@ -9,7 +9,7 @@ export PATH="$PATH:$HOME/.dotnet/tools"
 has() { command -v "$1" >/dev/null 2>&1; }
 has_browser() { has chromium || has chromium-browser || has google-chrome || [ -n "${ANALYTICS_CHROMIUM:-}" ]; }
 has_nbformat() { /usr/bin/python3 -c 'import nbformat' 2>/dev/null || python3 -c 'import nbformat' 2>/dev/null; }
-has_kernel() { has jupyter-kernelspec && has dotnet-interactive && jupyter-kernelspec list --json 2>/dev/null | grep -q '"\.net-csharp"'; }
+has_kernel() { has jupyter-kernelspec && has dotnet-interactive && [[ "$(jupyter-kernelspec list --json 2>/dev/null)" == *'".net-csharp"'* ]]; }
 
 install_programs() {
   local wanted=()
