@@ -26,7 +26,7 @@ public static class SeasonReader
         contents.NoteTheRest();
         UnitMixUps.HoldBack(testing.Days, id => squad.Find(id)!.Group);
         GateUnits.HoldBack(testing.Days);
-        foreach (var day in testing.Days) DuplicateAttempts.HoldBack(day);
+        Parallel.ForEach(testing.Days, DuplicateAttempts.HoldBack);
         AvailabilityNotes.Add(intake, testing.Days, squad);
         var athletes = squad.All.ToList();
         var assembly = new DayAssembly(athletes);

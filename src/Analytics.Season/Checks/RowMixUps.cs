@@ -5,9 +5,13 @@ using Analytics.Season.Columns;
 namespace Analytics.Season.Checks;
 
 /// <summary>Looks for single values in another unit, athlete by athlete.</summary>
-internal sealed class RowMixUps(MeasureHistory history, Dictionary<Trial, CellFault> faults)
+internal sealed class RowMixUps(MeasureHistory history)
 {
+    private readonly Dictionary<Trial, CellFault> faults = new(ReferenceEqualityComparer.Instance);
     private readonly MeasureRule rule = history.Key.Rule;
+
+    /// <summary>What was found.</summary>
+    public IReadOnlyDictionary<Trial, CellFault> Faults => faults;
 
     /// <summary>Checks all days of an athlete.</summary>
     public void Check(AthleteHistory athlete)

@@ -13,26 +13,31 @@ namespace Analytics.Season.Checks;
 /// </summary>
 internal static class UnitMixUps
 {
-    /// <summary>Checks all days against one another.</summary>
+    /// <summary>Checks all days against one another, measures side by side.</summary>
     /// <param name="days">The days, by date.</param>
     /// <param name="groupOf">Position group of an athlete.</param>
     public static void HoldBack(IReadOnlyCollection<CandidateDay> days, Func<string, string> groupOf)
     {
-        var wholeDays = new HashSet<Trial>(ReferenceEqualityComparer.Instance);
-        var rows = new Dictionary<Trial, CellFault>(ReferenceEqualityComparer.Instance);
-        foreach (var history in Histories(days, groupOf))
-        {
-            history.Seal();
-            HoldBackDays(history, wholeDays);
-            var check = new RowMixUps(history, rows);
-            foreach (var athlete in history.Athletes) check.Check(athlete);
-        }
-
+        var histories = Histories(days, groupOf);
+        var found = new Found[histories.Count];
+        Parallel.For(0, found.Length, i => found[i] = Find(histories[i]));
+        foreach (var day in found.SelectMany(f => f.Days)) day.Table.Tally.HoldBackRows(day.Fault, day.Trials.Count);
+        var wholeDays = found.SelectMany(f => f.Days).SelectMany(d => d.Trials).ToHashSet<Trial>(ReferenceEqualityComparer.Instance);
+        var rows = found.SelectMany(f => f.Rows).ToDictionary(r => r.Key, r => r.Value, (IEqualityComparer<Trial>)ReferenceEqualityComparer.Instance);
         foreach (var day in days)
         {
             day.Remove(wholeDays);
             if (rows.Count > 0) day.HoldBackWhere(c => rows.GetValueOrDefault(c.Trial));
         }
+    }
+
+    private static Found Find(MeasureHistory history)
+    {
+        history.Seal();
+        var days = WholeDays(history);
+        var check = new RowMixUps(history);
+        foreach (var athlete in history.Athletes) check.Check(athlete);
+        return new Found(days, check.Faults);
     }
 
     private static List<MeasureHistory> Histories(IReadOnlyCollection<CandidateDay> days, Func<string, string> groupOf)
@@ -55,8 +60,9 @@ internal static class UnitMixUps
     }
 
     /// <summary>A whole day in another unit: most athletes differ from their other days by just that factor. Of two days, the later is doubted.</summary>
-    private static void HoldBackDays(MeasureHistory history, HashSet<Trial> heldBack)
+    private static List<WrongDay> WholeDays(MeasureHistory history)
     {
+        var found = new List<WrongDay>();
         var rule = history.Key.Rule;
         foreach (var day in history.Athletes.SelectMany(a => a.Days.Select(d => (Athlete: a, Day: d))).ToLookup(d => d.Day.Day).OrderByDescending(d => d.Key))
         {
@@ -67,19 +73,27 @@ internal static class UnitMixUps
             foreach (var table in day.SelectMany(d => d.Athlete.Of(d.Day).ToArray()).Where(r => r.CanBeMistyped).GroupBy(r => r.Table))
             {
                 if (UnitGuess.Of(rule.Column, table.Key, ratio, 1, rule.Own with { Near = 1.15 }) is not { } meant) continue;
-                HoldBackDay(history.Key, table.Key, [.. table.Select(r => r.Trial)], ratio, meant, heldBack);
+                found.Add(WholeDay(history.Key, table.Key, [.. table.Select(r => r.Trial)], ratio, meant));
                 history.Remove(day.Key);
                 break;
             }
         }
+
+        return found;
     }
 
-    private static void HoldBackDay(MeasureKey key, ReadTable table, IReadOnlyCollection<Trial> trials, double ratio, Unit meant, HashSet<Trial> heldBack)
+    private static WrongDay WholeDay(MeasureKey key, ReadTable table, IReadOnlyCollection<Trial> trials, double ratio, Unit meant)
     {
-        heldBack.UnionWith(trials);
         var head = table.Head.HeadOf(key.Rule.Column);
         var what = key.Test.Length > 0 ? $" for {key.Test}" : "";
-        table.Tally.HoldBackRows(new CellFault(head, "", $"all {trials.Count} values{what} are about {CellText.Number(Math.Round(ratio, 2))} times those of the same athletes on other days; the column looks like {meant.Symbol}",
-            $"If it is {meant.Symbol}, name the column {key.Rule.Column.Name}_{meant.Symbol}. If it is right, write yes in a column 'checked'."), trials.Count);
+        var fault = new CellFault(head, "", $"all {trials.Count} values{what} are about {CellText.Number(Math.Round(ratio, 2))} times those of the same athletes on other days; the column looks like {meant.Symbol}",
+            $"If it is {meant.Symbol}, name the column {key.Rule.Column.Name}_{meant.Symbol}. If it is right, write yes in a column 'checked'.");
+        return new WrongDay(table, trials, fault);
     }
+
+    /// <summary>A table of which all values of a measure are in another unit.</summary>
+    private sealed record WrongDay(ReadTable Table, IReadOnlyCollection<Trial> Trials, CellFault Fault);
+
+    /// <summary>What was found in one measure.</summary>
+    private sealed record Found(IReadOnlyList<WrongDay> Days, IReadOnlyDictionary<Trial, CellFault> Rows);
 }
