@@ -13,8 +13,8 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               the demo season, its latest testing day, into out/
           analytics run notebooks/testing-day.ipynb --season my-season --day 2026-06-08 --open
               your own season, one testing day, opened in the browser
-          analytics run notebooks/testing-day.ipynb --set confidence=0.9
-              any other setting of the notebook; a wrong name lists the right ones
+          analytics run notebooks/testing-day.ipynb --set since=first
+              any other setting of the notebook, here: compare with the first day; a wrong name lists the right ones
           analytics new-season my-season
               an empty season folder with example rows to replace
           analytics check my-season

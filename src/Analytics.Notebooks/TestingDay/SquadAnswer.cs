@@ -55,7 +55,7 @@ internal static class SquadAnswer
     // Each 95 % interval leaves out an unmoved mean once in twenty; several looks add up.
     private static string ByChance(IReadOnlyList<SquadChange> changes)
         => changes.Count > 1 && changes.Any(c => c.MeanVerdict.IsClear())
-            ? $" With {Words.Count(changes.Count)} means looked at, one moves by chance alone in up to {Figures.Percent(1 - Math.Pow(0.95, changes.Count))} of reports."
+            ? $" With {Words.Count(changes.Count)} means, chance alone moves one in up to {Figures.Percent(1 - Math.Pow(0.95, changes.Count))} of reports."
             : "";
 
     private static Tone ToneOf(IReadOnlyList<SquadChange> changes)
