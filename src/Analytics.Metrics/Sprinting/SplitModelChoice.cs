@@ -9,7 +9,8 @@ namespace Analytics.Metrics.Sprinting;
 /// <list type="bullet">
 /// <item>First movement: still start. Nothing is unseen.</item>
 /// <item>Standing start through a beam: the body moves before the beam breaks, so run-in from 4 gates on; when the run-in comes out as nothing, still start.</item>
-/// <item>Three-point hand lift: the hand may leave before or after the body moves, so a clock offset of either sign from 4 gates on.</item>
+/// <item>Three-point hand lift: the hand may leave before or after the body moves, so a clock offset of either sign from 4 gates on.
+/// Where the body surely moves first a run-in has less bias and more scatter; where it does not, it fails.</item>
 /// <item>Signal: reaction is inside, so a clock offset from 4 gates on.</item>
 /// <item>Three gates leave room for V and T only: still start, with the bias stated.</item>
 /// </list>

@@ -18,6 +18,26 @@ public class ErrorRateStudyTests
         Assert.True(Kept.Chosen.Speed.Asked > 500);
     }
 
+    /// <summary>The same runs are judged whatever the start model: one without a run-in to be seen falls back and is not left out.</summary>
+    [Fact]
+    public void Run_EveryStartModel_JudgesTheSameRuns()
+    {
+        Assert.Equal(Kept.Chosen.Speed.Asked, Kept.RunIn.Speed.Asked);
+        Assert.Equal(Kept.Chosen.Speed.Asked, Kept.Still.Speed.Asked);
+        // The run-in scatters more and is nearer on average; the still start is far off.
+        Assert.True(Kept.RunIn.TimeConstantSpread > Kept.Chosen.TimeConstantSpread);
+        Assert.True(Math.Abs(Kept.RunIn.TimeConstantBias) < Math.Abs(Kept.Chosen.TimeConstantBias));
+        Assert.True(Kept.Still.TimeConstantBias < -0.2);
+    }
+
+    /// <summary>All planted errors and nothing else: quick runs off a late clock pass.</summary>
+    [Fact]
+    public void Run_TwoSeasons_HoldsBackWhatWasPlantedAndNothingElse()
+    {
+        Assert.All(Kept.HeldBack.Found, kind => Assert.Equal(1, kind.Value.Rate));
+        Assert.Equal(0, Kept.HeldBack.Innocent);
+    }
+
     /// <summary>The truth fits what is measured: an interval that almost never or always held it would mean a wrong unit or day.</summary>
     [Fact]
     public void Run_TwoSeasons_CoversNearTheStatedLevel()

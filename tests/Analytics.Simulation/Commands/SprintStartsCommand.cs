@@ -18,7 +18,8 @@ public static class SprintStartsCommand
         (StartType.FirstMovement, Three, 0, 0), (StartType.FirstMovement, Four, 0, 0),
         (StartType.Signal, Four, 0, 0.15),
         (StartType.StandingBeam, Four, 0.5, 0), (StartType.StandingBeam, Four, 0.3, 0), (StartType.StandingBeam, Four, 0.1, 0), (StartType.StandingBeam, Four, 0, 0),
-        (StartType.ThreePointHand, Four, 0, 0), (StartType.ThreePointHand, Four, 0.15, 0), (StartType.ThreePointHand, Four, 0.3, 0),
+        (StartType.StandingBeam, Four, 0, 0.03), (StartType.StandingBeam, Four, 0, 0.06),
+        (StartType.ThreePointHand, Four, 0, 0), (StartType.ThreePointHand, Four, 0.15, 0), (StartType.ThreePointHand, Four, 0.3, 0), (StartType.ThreePointHand, Four, 0, 0.06),
         (StartType.StandingBeam, Three, 0.3, 0), (StartType.ThreePointHand, Three, 0.3, 0), (StartType.Signal, Three, 0, 0.15),
     ];
 

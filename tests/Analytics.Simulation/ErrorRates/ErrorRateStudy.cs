@@ -31,9 +31,12 @@ public sealed class ErrorRateStudy
     public IReadOnlyList<DayValueRates> DayValues { get; } =
     [
         new(JudgedMetric.Get("max_speed"), SeasonCalendar.June),
+        new(JudgedMetric.Get("max_speed"), SeasonCalendar.June) { Remade = RunFits.WithRunIn(c => c.TopSpeed), Remark = ", unseen run-in" },
         new(JudgedMetric.Get("acceleration_time_constant"), SeasonCalendar.June),
-        .. Lifts.Select(l => new DayValueRates(JudgedMetric.Get(l), SeasonCalendar.June, true)),
-        .. Lifts.Select(l => new DayValueRates(JudgedMetric.Get(l), SeasonCalendar.June, true, HalfStepKilograms)),
+        new(JudgedMetric.Get("acceleration_time_constant"), SeasonCalendar.June) { Remade = RunFits.WithRunIn(c => c.TimeConstant), Remark = ", unseen run-in" },
+        new(JudgedMetric.Get("momentum_10yd"), SeasonCalendar.June),
+        .. Lifts.Select(l => new DayValueRates(JudgedMetric.Get(l), SeasonCalendar.June) { MeasuredOnly = true, Remark = ", measured" }),
+        .. Lifts.Select(l => new DayValueRates(JudgedMetric.Get(l), SeasonCalendar.June) { MeasuredOnly = true, HalfStep = HalfStepKilograms, Remark = ", against the step below" }),
     ];
 
     /// <summary>From the first day to the last, every metric; lifts measured on both days.</summary>

@@ -8,9 +8,6 @@ public sealed class HeldBackRates
     /// <summary>Rows held back that hold no error of ours.</summary>
     public int Innocent { get; private set; }
 
-    /// <summary>Those of them that are sprints.</summary>
-    public int InnocentSprints { get; private set; }
-
     public int RowsRead { get; private set; }
 
     public void Add(SeasonChain chain)
@@ -23,7 +20,6 @@ public sealed class HeldBackRates
         }
 
         Innocent += held.Count;
-        InnocentSprints += held.Count(h => h.File.Contains("sprints", StringComparison.Ordinal));
         RowsRead += chain.Season.RowsRead;
     }
 }

@@ -33,6 +33,9 @@ public sealed class MarkdownTable(params string[] heads)
 
     public static string Number(double value, int decimals) => value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
+    /// <summary>Mean and SD of misses.</summary>
+    public static string Miss(double mean, double spread) => string.Create(CultureInfo.InvariantCulture, $"{mean:0.000} ({spread:0.000})");
+
     public override string ToString()
     {
         var text = new StringBuilder();

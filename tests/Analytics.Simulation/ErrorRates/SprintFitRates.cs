@@ -9,7 +9,7 @@ namespace Analytics.Simulation.ErrorRates;
 /// <param name="model">Start model to fit; null for the one the library chooses.</param>
 public sealed class SprintFitRates(StartModel? model)
 {
-    private double _speedMiss, _constantMiss;
+    private double _speedMiss, _constantMiss, _speedSquares, _constantSquares;
 
     public Tally Speed { get; } = new();
 
@@ -21,6 +21,12 @@ public sealed class SprintFitRates(StartModel? model)
     /// <summary>Fitted less true time constant, mean over runs, s.</summary>
     public double TimeConstantBias => _constantMiss / TimeConstant.Asked;
 
+    /// <summary>SD over runs of fitted less true top speed, m/s.</summary>
+    public double SpeedSpread => Math.Sqrt(_speedSquares / Speed.Asked - SpeedBias * SpeedBias);
+
+    /// <summary>SD over runs of fitted less true time constant, s.</summary>
+    public double TimeConstantSpread => Math.Sqrt(_constantSquares / TimeConstant.Asked - TimeConstantBias * TimeConstantBias);
+
     public void Add(SeasonChain chain)
     {
         var trials = chain.Days.SelectMany(d => d).SelectMany(a => a.Of<SprintTrial>()).Where(t => t.Timing == TimingMethod.Electronic).ToList();
@@ -31,16 +37,17 @@ public sealed class SprintFitRates(StartModel? model)
             var run = runs[(trial.Date, trial.AthleteId, trial.Attempt)];
             Speed.Add(chain.Number, curve.TopSpeed.Interval!.Value.Contains(run.SpeedMetresPerSecond));
             TimeConstant.Add(chain.Number, curve.TimeConstant.Interval!.Value.Contains(run.TimeConstantSeconds));
-            _speedMiss += curve.TopSpeed.Value - run.SpeedMetresPerSecond;
-            _constantMiss += curve.TimeConstant.Value - run.TimeConstantSeconds;
+            double speed = curve.TopSpeed.Value - run.SpeedMetresPerSecond, constant = curve.TimeConstant.Value - run.TimeConstantSeconds;
+            (_speedMiss, _speedSquares) = (_speedMiss + speed, _speedSquares + speed * speed);
+            (_constantMiss, _constantSquares) = (_constantMiss + constant, _constantSquares + constant * constant);
         }
     }
 
     private List<(SprintTrial Trial, SplitFit Fit)> Fits(IReadOnlyList<SprintTrial> trials)
     {
         if (model is not { } start) return [.. SprintReading.OfSquad(trials).Select(r => (r.Trial, r.Fit))];
-        var fits = trials.Select(t => (Trial: t, Fit: SplitFitter.Fit(t.Splits, start))).ToList();
-        var pool = SplitErrorPool.Of(fits.Select(f => f.Fit));
-        return pool is null ? fits : [.. fits.Select(f => (f.Trial, f.Fit.Curve is null ? f.Fit : f.Fit.With(pool)))];
+        var fits = trials.Select(t => (Trial: t, Fit: RunFits.Of(t, start))).ToList();
+        var pools = fits.GroupBy(f => f.Fit.Start).ToDictionary(g => g.Key, g => SplitErrorPool.Of(g.Select(f => f.Fit)));
+        return [.. fits.Select(f => (f.Trial, pools[f.Fit.Start] is { } pool ? f.Fit.With(pool) : f.Fit))];
     }
 }
