@@ -32,7 +32,7 @@ public sealed record AthleteStanding(
     {
         var bare = new AthleteStanding(value.AthleteId, group.Group, value, group.Middle, null, null, null, null, null, null, null);
         if (group.Values.N < profile.MinimumGroup)
-            return bare with { Reason = $"only {group.Values.N} of the group did this test; {profile.MinimumGroup} are needed to compare" };
+            return bare with { Reason = $"only {group.Values.N} of the group did this test, {profile.MinimumGroup} are needed" };
         if (spread is not { StandardDeviation: > 0 })
             return bare with { Reason = spread is null ? "too few athletes did this test to say how much they differ" : "everybody scored the same" };
 

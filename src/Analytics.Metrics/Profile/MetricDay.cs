@@ -54,7 +54,7 @@ public sealed record MetricDay
             {
                 var value = DayValueOf(metric, id, date, [.. scale]);
                 if (scale.Key == chosen) values.Add(value);
-                else others.Add(new(id, date, value.Value, scale.Key, $"measured by {Name(scale.Key)}, the squad by {Name(chosen!)}"));
+                else others.Add(new(id, date, value.Value, scale.Key, $"measured by {Name(scale.Key)}; the squad by {Name(chosen!)}"));
             }
 
             if (values.Count == 0 || values[^1].AthleteId != id) without.Add(id);

@@ -59,7 +59,7 @@ public sealed record SquadNeeds
         {
             return Open(qualities.Count == 0
                 ? $"no test can be compared: {tested[0].Standing!.Reason}"
-                : $"only {qualities.Count} of at least {profile.MinimumQualities} qualities can be compared", qualities.Count);
+                : $"only {qualities.Count} {(qualities.Count == 1 ? "quality" : "qualities")} can be compared, {profile.MinimumQualities} are needed", qualities.Count);
         }
 
         var split = 0;

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.Blocks;
@@ -9,7 +10,7 @@ namespace Analytics.Notebooks.Blocks;
 public sealed record Answer(string Conclusion, string Numbers, Tone Tone = Tone.Plain);
 
 /// <summary>The answers at the top of a report; a reader may stop after them.</summary>
-public sealed class Answers : ReportBlock
+public sealed partial class Answers : ReportBlock
 {
     private readonly IReadOnlyList<Answer> _answers;
 
@@ -26,9 +27,15 @@ public sealed class Answers : ReportBlock
     {
         html.Raw("<ul class=\"an\">");
         foreach (var answer in _answers)
-            html.Add($"<li{ToneClass.Attribute(answer.Tone)}><b>{answer.Conclusion}</b><span>{answer.Numbers}</span></li>");
+            html.Add($"<li{ToneClass.Attribute(answer.Tone)}><b>{Unbroken(answer.Conclusion)}</b><span>{Unbroken(answer.Numbers)}</span></li>");
         html.Raw("</ul>");
     }
+
+    // "10-yard" stays on one line.
+    private static string Unbroken(string text) => NumberHyphen().Replace(text, "\u2011");
+
+    [GeneratedRegex(@"(?<=\d)-(?=\p{L})")]
+    private static partial Regex NumberHyphen();
 
     /// <inheritdoc/>
     public override string ToText() => string.Join('\n', _answers.Select(a => $"* {a.Conclusion}\n  {a.Numbers}"));

@@ -22,6 +22,9 @@ public sealed class ChangePlot : FigureBlock
     /// <summary>Undecided rows shown in the chart; further ones are folded under it. Clear rows always show.</summary>
     public int UndecidedShown { get; init; } = int.MaxValue;
 
+    /// <summary>Whether folded rows open in print; false where the same numbers are printed elsewhere.</summary>
+    public bool FoldedInPrint { get; init; } = true;
+
     /// <inheritdoc/>
     public override DataTable Numbers => TableOf(Sorted(Rows));
 
@@ -59,7 +62,7 @@ public sealed class ChangePlot : FigureBlock
     protected override void WriteMore(Markup html)
     {
         if (Folded.Count == 0) return;
-        html.Add($"<details class=\"more\"><summary>{Folded.Count} more where the test cannot tell yet</summary>");
+        html.Add($"<details class=\"more{(FoldedInPrint ? "" : " scr")}\"><summary>{Folded.Count} more where the test cannot tell yet</summary>");
         WriteRows(html, Folded);
         html.Raw("</details>");
     }

@@ -37,7 +37,12 @@ public sealed class ScatterPlot : FigureBlock
 
     internal IReadOnlyList<string> Groups => [.. Points.Select(p => p.Group).Where(g => g.Length > 0).Distinct()];
 
-    internal int Series(string group) => group.Length == 0 ? 0 : SeriesLook.Index(Groups.ToList().IndexOf(group));
+    // Named points among unnamed ones are landmarks, not players: ink, so that no colour with a meaning is spent on them.
+    private string? Landmarks => Groups.Where(g => Points.All(p => p.Group != g || p.Labelled)).ToList() is [var one] && Groups.Count == 2 ? one : null;
+
+    internal int Series(string group) => group.Length == 0 ? 0
+        : group == Landmarks ? SeriesLook.Ink
+        : SeriesLook.Index(Groups.ToList().IndexOf(group));
 
     internal IEnumerable<ScatterPoint> Drawn => Points.Where(p => XyDrawing.CanDraw(p.X, p.Y));
 
@@ -49,7 +54,7 @@ public sealed class ScatterPlot : FigureBlock
         get
         {
             var drawing = Drawing;
-            return [.. LabelPlaces.Of([.. Drawn.Select(p => (drawing.X(p.X), drawing.Y(p.Y), p.Labelled ? Short(p.Name) : string.Empty))], Height)];
+            return [.. LabelPlaces.Of([.. Drawn.Select(p => (drawing.X(p.X), drawing.Y(p.Y), p.Labelled ? Short(p.Name) : string.Empty))], Height, [.. NamesOfReferences.Select(n => (n.Right, n.Y, n.Name))])];
         }
     }
 
@@ -79,20 +84,28 @@ public sealed class ScatterPlot : FigureBlock
         drawing.Write(html, Title);
     }
 
-    // A name that would cover the one before it in a narrow chart is left to wide ones.
     private void WriteReferences(XyDrawing drawing)
     {
-        var taken = new List<(double Right, double Y)>();
-        foreach (var reference in References)
+        foreach (var reference in References) drawing.Line(reference.Line, SeriesLook.Most);
+        foreach (var name in NamesOfReferences) drawing.Words(name.Name, name.Right, name.Y, name.Covers ? "t end lb wide" : "t end lb");
+    }
+
+    // A name that would cover the one before it in a narrow chart is left to wide ones.
+    private IEnumerable<(string Name, double Right, double Y, bool Covers)> NamesOfReferences
+    {
+        get
         {
-            drawing.Line(reference.Line, SeriesLook.Most);
-            if (End(reference) is not { } end) continue;
-            var name = Short(reference.Name);
-            var room = TextWidth.Of(name, 12) / CurvePlot.NarrowestPlot * 100;
-            var (right, y) = (Math.Min(Math.Max(drawing.X(end.X), room), 99), Math.Max(drawing.Y(end.Y) - 5, 12));
-            var covers = room > 98 || taken.Exists(t => Math.Abs(t.Right - right) < room && Math.Abs(t.Y - y) < 14);
-            drawing.Words(name, right, y, covers ? "t end lb wide" : "t end lb");
-            if (!covers) taken.Add((right, y));
+            var (drawing, taken) = (Drawing, new List<(double Right, double Y)>());
+            foreach (var reference in References)
+            {
+                if (End(reference) is not { } end) continue;
+                var name = Short(reference.Name);
+                var room = TextWidth.Of(name, 12) / CurvePlot.NarrowestPlot * 100;
+                var (right, y) = (Math.Min(Math.Max(drawing.X(end.X), room), 99), Math.Max(drawing.Y(end.Y) - 5, 12));
+                var covers = room > 98 || taken.Exists(t => Math.Abs(t.Right - right) < room && Math.Abs(t.Y - y) < 14);
+                if (!covers) taken.Add((right, y));
+                yield return (name, right, y, covers);
+            }
         }
     }
 

@@ -8,6 +8,9 @@ internal static class SeriesLook
     /// <summary>Series that can be told apart; later ones look like the last.</summary>
     public const int Most = 5;
 
+    /// <summary>The series drawn in the colour of text.</summary>
+    public const int Ink = 2;
+
     private static readonly string[] Shapes = ["M-4 0a4 4 0 1 0 8 0a4 4 0 1 0-8 0z", "M-5.5 0 0-5.5 5.5 0 0 5.5z", "M-4-4h8v8h-8z", "M0-5.5 5 4h-10z", "M0 5.5 5-4h-10z"];
 
     private static readonly string[] PlotlyDashes = ["solid", "dash", "dot", "dashdot", "longdash"];

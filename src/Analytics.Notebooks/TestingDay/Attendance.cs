@@ -19,7 +19,7 @@ internal static class Attendance
         List<Block> blocks = [table];
         if (limited.Count > 0)
             blocks.Add(new Note($"Tested while listed as not fully available: {Names(day, limited)}. Read their numbers with that in mind."));
-        return new Section("Who was tested", $"{squad.Count - absent.Count} of {squad.Count} players have at least one kept result.", [.. blocks]);
+        return new Section("Who was tested", $"{Words.PlayersOf(squad.Count - absent.Count, squad.Count)} with at least one kept result.", [.. blocks]);
     }
 
     private static string Names(DayContext day, IEnumerable<Season.Athlete> athletes)

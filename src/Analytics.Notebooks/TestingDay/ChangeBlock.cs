@@ -14,8 +14,11 @@ internal static class ChangeBlock
 
     public static Block Of(DayContext day, IReadOnlyList<Metric> metrics)
     {
-        if (day.Before is null) return new Section("Who changed", "This is the first testing day, so there is nothing to compare with.");
+        if (day.Before is null)
+            return new Section("Who changed", day.IsFirst ? "This is the first testing day, so there is nothing to compare with." : "No comparison was asked for.");
         var charts = metrics.Select(m => Chart(day, day.Change(m))).ToList();
+        if (charts.TrueForAll(c => c is Note))
+            return new Section($"Who changed since {Words.ShortDate(day.Before.Date)}", "No player did the same test on both days.", [.. charts]);
         return new Section($"Who changed since {Words.ShortDate(day.Before.Date)}",
             "The line is the 95\u2009% interval of a player's own change. A diamond means the change is beyond what test error explains and reaches out of the pale band.",
             [.. charts.OfType<Block>()]);
@@ -33,16 +36,21 @@ internal static class ChangeBlock
             Axis = new Axis("change", unit.Symbol, unit.DecimalsFor(change.Athletes.Where(a => a.Verdict.IsClear()).Select(a => a.Interval)), Directions.Of(metric)),
             TooSmall = unit.Of(change.Worthwhile.Value),
             UndecidedShown = UndecidedShown,
-            Rows = [.. change.Athletes.Select(a => Row(day, metric, a))],
+            FoldedInPrint = !ResultTables.Holds(metric),
+            Rows = [.. change.Athletes.Select(a => Row(day, metric, a, SharedReason(change)))],
             Remark = Remark(day, change),
         };
     }
 
-    private static ChangeRow Row(DayContext day, Metric metric, AthleteChange change)
+    /// <summary>Why nobody could be judged, where that is the same for all: said once, not in every row.</summary>
+    private static string? SharedReason(SquadChange change)
+        => change.Athletes.Count > 1 && change.Athletes.Select(a => a.Reason).Distinct().ToList() is [{ } reason] ? reason : null;
+
+    private static ChangeRow Row(DayContext day, Metric metric, AthleteChange change, string? shared)
     {
         var unit = day.Unit(metric);
         var interval = unit.Of(change.Interval);
-        var note = change.Reason ?? (change.Doubts.Count > 0 && change.Verdict != Verdict.CannotTellYet ? string.Join("; ", change.Doubts) : "");
+        var note = change.Reason is { } reason ? (reason == shared ? "" : reason) : (change.Doubts.Count > 0 && change.Verdict != Verdict.CannotTellYet ? string.Join("; ", change.Doubts) : "");
         return new ChangeRow(day.Name(change.AthleteId), unit.Of(change.Difference), interval?.Low, interval?.High,
             Directions.Of(metric, change.Verdict, change.Change is not null), day.Athlete(change.AthleteId).Position, note);
     }
@@ -50,7 +58,8 @@ internal static class ChangeBlock
     private static string Remark(DayContext day, SquadChange change)
     {
         var unit = day.Unit(change.Metric);
-        var parts = new List<string> { Words.ErrorSource(change.Reliability, ErrorText.Of(change.Reliability, unit)) };
+        List<string> parts = [Words.ErrorSource(change.Reliability, ErrorText.Of(change.Reliability, unit))];
+        if (SharedReason(change) is { } shared && change.Reliability.Error is not null) parts.Insert(0, $"Nobody can be judged: {shared}.");
         if (change.Worthwhile.Value is { } worthwhile)
             parts.Add($"Too small to matter: under {Figures.Plain(unit.Of(worthwhile), unit.Decimals == 0 ? 1 : unit.Decimals, unit.Symbol)}.");
         if (change.Reliability.HoldsDayToDayVariation)
@@ -61,6 +70,7 @@ internal static class ChangeBlock
 
         if (change.Athletes.Count(a => a.Remark is not null) is var estimated and > 0)
             parts.Add($"For {Words.Players(estimated)} a maximum was estimated from repetitions on one or both days; the error of the equation is counted.");
+        if (ResultTables.Holds(change.Metric) && change.Athletes.Count(a => !a.Verdict.IsClear()) > UndecidedShown) parts.Add($"Every change is also under \u201C{ResultTables.Title}\u201D.");
         if (change.OneDayOnly.Count > 0) parts.Add($"{Words.Capital(Words.Players(change.OneDayOnly.Count))} did it on one of the two days only.");
         if (change.NotCompared.Count > 0)
             parts.Add("Not compared: " + string.Join("; ", change.NotCompared.GroupBy(n => n.Reason).Select(g => $"{Words.List([.. g.Select(n => day.Name(n.AthleteId)).Distinct()])} ({g.Key})")) + ".");

@@ -47,6 +47,9 @@ internal sealed class DayContext
 
     public Season.TestingDay? Before { get; }
 
+    /// <summary>Why nothing is compared; only asked when there is no day before.</summary>
+    public bool IsFirst => Season.Days.All(d => d.Date >= Today.Date);
+
     public SquadProfile Profile { get; }
 
     public IReadOnlyList<Metric> Metrics { get; }

@@ -16,7 +16,19 @@ internal static class Headlines
         ["momentum_10yd"],
     ];
 
-    /// <summary>The first measure of each link that enough athletes did on the day.</summary>
+    /// <summary>
+    /// The first measure of each link that enough athletes did on the day. One that was measured goes before one that is
+    /// doubtful for all, such as a time at a gate that was not there. A squad of one or two has headlines too.
+    /// </summary>
     public static IReadOnlyList<Metric> Of(DayContext day)
-        => [.. Links.Select(link => link.Select(day.Metric).OfType<Metric>().FirstOrDefault(m => MetricDay.Of(m, day.Today.Athletes).Values.Count >= Fewest)).OfType<Metric>()];
+    {
+        var fewest = Math.Clamp(day.Today.Athletes.Count(a => a.Trials.Count > 0), 1, Fewest);
+        return [.. Links.Select(link => First(day, link, fewest)).OfType<Metric>()];
+    }
+
+    private static Metric? First(DayContext day, string[] link, int fewest)
+    {
+        var done = link.Select(day.Metric).OfType<Metric>().Select(m => (Metric: m, MetricDay.Of(m, day.Today.Athletes).Values)).Where(m => m.Values.Count >= fewest).ToList();
+        return (done.Find(m => m.Values.Count(v => v.Doubts.Count == 0) >= fewest) is { Metric: { } sure } ? sure : null) ?? done.FirstOrDefault().Metric;
+    }
 }

@@ -15,13 +15,16 @@ internal static class HeldBackBlock
         var prefix = "testing/" + day.Today.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal)).ToList();
         var other = season.HeldBack.Except(today).ToList();
-        List<Block> blocks = [new Callout(headline, season.HeldBack.Count == 0 ? [] : [$"{today.Sum(r => r.Rows)} from today's sheets, {other.Sum(r => r.Rows)} from the rest of the season. Nothing below was used."])];
+        List<Block> blocks = [new Callout(headline, season.HeldBack.Count == 0 ? [] : [$"{From(today.Sum(r => r.Rows), other.Sum(r => r.Rows))} Nothing below was used."])];
         if (today.Count > 0) blocks.Add(Table(day, "Held back from today's sheets", today));
         if (other.Count > 0) blocks.Add(new Folded($"Held back from the rest of the season: {other.Count}", [Table(day, "Held back from the rest of the season", other)]));
         if (season.Notes.Count > 0)
             blocks.Add(new Folded($"Remarks on the files: {season.Notes.Count}", [.. season.Notes.Take(Shown).Select(n => new Note($"{n.File}: {n.Text}"))]));
         return new Section("What we left out", "", [.. blocks]);
     }
+
+    private static string From(int today, int rest)
+        => rest == 0 ? "All from today's sheets." : today == 0 ? "None from today's sheets." : $"{today} from today's sheets, {rest} from the rest of the season.";
 
     private static DataTable Table(DayContext day, string caption, IReadOnlyList<Season.HeldBackRow> rows) => DataTable.Of(caption, rows, t => t
         .Text("Where", r => new Cell(r.Line > 0 ? $"{r.File}, line {r.Line}" : r.File, r.Rows > 1 ? $"{r.Column} ({r.Rows} rows)" : r.Column))

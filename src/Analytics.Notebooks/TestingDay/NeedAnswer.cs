@@ -22,7 +22,7 @@ internal static class NeedAnswer
             ? $"First needs differ: {Words.List(leaders)} lead with {Words.Players(top.Count())} each."
             : $"{Words.Capital(Words.Name(top.Key))} is the commonest first need: {Words.Players(top.Count())}{Where(top)}.";
         var rest = qualities.Skip(leaders.Length).Select(g => $"{Words.Name(g.Key)} {g.Count()}").ToList();
-        var numbers = $"{(rest.Count > 0 ? "Then " + Words.List(rest) + ". " : "")}For {tested - named.Count} of {tested} tested the tests cannot name one. "
+        var numbers = $"{(rest.Count > 0 ? "Then " + Words.List(rest) + ". " : "")}{(named.Count < tested ? $"For {tested - named.Count} of {tested} tested the tests cannot name one. " : "")}"
             + $"Needs are against the player's own group; {Words.Wrong(needs.ExpectedWrong, named.Count)}.";
         return new(conclusion, numbers, Tone.Plain);
     }
@@ -31,15 +31,17 @@ internal static class NeedAnswer
     private static string WhyNone(DayContext day, int tested)
     {
         var reasons = day.Needs.Athletes.Where(a => day.WasTested(a.AthleteId)).GroupBy(a => a.Undecided!)
-            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => $"{g.Key} ({g.Count()})");
-        return $"Why, for the {tested} tested: {string.Join("; ", reasons)}. "
-            + $"A need takes at least {Figures.Percent(day.Needs.Threshold)} probability of being behind the own group.";
+            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).ToList();
+        var why = reasons.Count == 1 ? reasons[0].Key + (tested == 1 ? "" : $" (all {tested} tested)") : string.Join("; ", reasons.Select(g => $"{g.Key} ({g.Count()} of {tested})"));
+        return $"{Words.Capital(why)}. A need takes at least {Figures.Percent(day.Needs.Threshold)} probability of being behind the own group.";
     }
 
     // A group is named only when it holds more than half of those players.
     private static string Where(IGrouping<Quality, Need> need)
     {
         var first = need.GroupBy(n => n.Group).OrderByDescending(g => g.Count()).First();
-        return first.Count() * 2 > need.Count() && first.Count() > 1 ? $", {Words.Count(first.Count())} of them in \u201C{first.Key}\u201D" : "";
+        if (first.Count() * 2 <= need.Count() || first.Count() == 1) return "";
+        var many = first.Count() < need.Count() ? $"{Words.Count(first.Count())} of them" : need.Count() == 2 ? "both" : "all";
+        return $", {many} in \u201C{first.Key}\u201D";
     }
 }

@@ -29,8 +29,16 @@ internal static class NeedsBlock
             blocks.Add(new Folded($"{Words.Capital(Words.Players(open.Count))} for whom the tests cannot say", [.. open.GroupBy(n => n.Undecided)
                 .Select(g => new Note($"{Words.Capital(g.Key ?? "no reason")}: {string.Join(", ", g.Select(n => day.Name(n.AthleteId)))}."))]));
         blocks.Add(new Note(string.Create(CultureInfo.InvariantCulture,
-            $"A need is named when the player is behind the middle of his group, by more than too small to matter, with at least {Figures.Percent(day.Needs.Threshold)} probability. {day.Needs.Looks} comparisons were made and {day.Needs.Named} needs named{(day.Needs.Named > 0 ? "; " + Words.Wrong(day.Needs.ExpectedWrong, day.Needs.Named) : "")}. A clear loss asks about health and the testing day before training.")));
+            $"A need is named when the player is behind the middle of his group, by more than too small to matter, with at least {Figures.Percent(day.Needs.Threshold)} probability. {Looks(day.Needs)}A clear loss asks about health and the testing day before training.")));
         return new Section("Who needs what next", "Only where the tests can say so. Needs are against the middle of the player's own group.", [.. blocks]);
+    }
+
+    private static string Looks(SquadNeeds needs)
+    {
+        var made = string.Create(CultureInfo.InvariantCulture, $"{needs.Looks} {(needs.Looks == 1 ? "comparison was" : "comparisons were")} made");
+        return needs.Looks == 0 ? ""
+            : needs.Named == 0 ? $"{made} and no need named. "
+            : string.Create(CultureInfo.InvariantCulture, $"{made} and {needs.Named} {(needs.Named == 1 ? "need" : "needs")} named; {Words.Wrong(needs.ExpectedWrong, needs.Named)}. ");
     }
 
     private static int Order(DayContext day, Need need) => ((List<string>)[.. day.Groups]).IndexOf(need.Group);
@@ -41,9 +49,9 @@ internal static class NeedsBlock
     {
         var losses = need.ClearLosses.Select(l => $"{Words.Short(l.Metric)} {day.Unit(l.Metric).ChangeText(l.Change.Difference, l.Change.Interval)} since {Words.ShortDate(day.Before!.Date)}: clear loss, check health first");
         var reason = need.First is { } first ? Reason(day, first) : "";
-        var also = need.Also.Select(a => $"also behind in {Words.Name(a.Quality)}");
+        string[] also = need.Also.Count == 0 ? [] : [$"also behind in {Words.List([.. need.Also.Select(a => Words.Name(a.Quality)).Distinct()])}"];
         var notes = string.Join("; ", need.First is null ? [] : losses.Concat(also));
-        return need.First is null ? new Cell(string.Join("; ", losses), "", Tone.Loss) : new Cell(reason, notes);
+        return need.First is null ? new Cell(Words.Capital(string.Join("; ", losses)), "", Tone.Loss) : new Cell(reason, notes);
     }
 
     private static string Reason(DayContext day, QualityBehind need)

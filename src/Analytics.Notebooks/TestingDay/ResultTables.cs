@@ -11,8 +11,13 @@ namespace Analytics.Notebooks.TestingDay;
 internal static class ResultTables
 {
     public static readonly string[] Strength = ["back_squat_1rm", "back_squat_relative", "bench_press_1rm", "power_clean_1rm"];
-    public static readonly string[] Jumping = ["cmj_height", "cmj_peak_power", "drop_jump_rsi", "hurdle_rsi", "standing_long_jump", "throw_overhead_back", "throw_seated_chest", "throw_standing_chest", "stair_power"];
+    public static readonly string[] Jumping = ["cmj_height", "cmj_peak_power", "sj_height", "drop_jump_rsi", "hurdle_rsi", "standing_long_jump", "throw_overhead_back", "throw_seated_chest", "throw_standing_chest", "stair_power"];
     public static readonly string[] Sprinting = ["body_mass", "sprint_10yd", "sprint_10m", "sprint_40yd", "sprint_40m", "max_speed", "acceleration_time_constant", "momentum_10yd", "pro_agility", "agility_505"];
+
+    public const string Title = "Results by player";
+
+    /// <summary>Whether a metric has a column in one of the tables.</summary>
+    public static bool Holds(Metric metric) => Strength.Contains(metric.Id) || Jumping.Contains(metric.Id) || Sprinting.Contains(metric.Id);
 
     public static Block Of(DayContext day, string caption, IEnumerable<string> ids)
     {
@@ -28,7 +33,7 @@ internal static class ResultTables
                 t.Numeric(Words.Head(metric), unit.Symbol, a => metricDay.For(a.Id) is { } value ? Value(day, metric, value) : Cell.Missing);
             }
         });
-        return new Folded($"{caption}: {athletes.Count} players", [table, .. Remarks(day, columns.Select(c => c.Metric), columns.Select(c => c.Day))]);
+        return new Folded($"{caption}: {athletes.Count} player{(athletes.Count == 1 ? "" : "s")}", [table, .. Remarks(day, columns.Select(c => c.Metric), columns.Select(c => c.Day))]);
     }
 
     private static Cell Value(DayContext day, Metric metric, DayValue value)
@@ -56,7 +61,8 @@ internal static class ResultTables
         if (day.Before is not null)
             yield return new Note($"Small print under a number: change since {Words.ShortDate(day.Before.Date)}. It is news only where it says clear.");
         var doubts = days.SelectMany(d => d.Values.SelectMany(v => v.Doubts.Select(t => (Label: Words.Head(d.Metric), Text: t))))
-            .GroupBy(d => d).OrderByDescending(g => g.Count()).Select(g => $"{g.Key.Label}, {Words.Players(g.Count())}: {g.Key.Text}").ToList();
+            .GroupBy(d => d).GroupBy(g => (Players: g.Count(), g.Key.Text)).OrderByDescending(g => g.Key.Players)
+            .Select(g => $"{Words.List([.. g.Select(d => d.Key.Label)])}, {Words.Players(g.Key.Players)}: {g.Key.Text}").ToList();
         if (doubts.Count > 0) yield return new Note("~ doubtful. " + string.Join(". ", doubts) + ".");
         var errors = metrics.Select(m => (Metric: m, Reliability: day.Standing(m).Reliability))
             .Select(r => $"{Words.Head(r.Metric)} {ErrorText.Of(r.Reliability, day.Unit(r.Metric))}");

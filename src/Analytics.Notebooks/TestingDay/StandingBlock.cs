@@ -11,7 +11,7 @@ internal static class StandingBlock
     public static Block Of(DayContext day)
     {
         if (day.Headlines.Count == 0)
-            return new Section("Where each group stands", "No measure was taken from three or more players today.");
+            return new Section("Where each group stands", "No headline measure was taken today from enough players to compare.");
         var before = day.Before is null ? null : Words.ShortDate(day.Before.Date);
         var panels = day.Headlines.Select(m => Panel(day, m));
         return new Section("Where each group stands",

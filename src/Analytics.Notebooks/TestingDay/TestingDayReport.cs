@@ -37,7 +37,7 @@ public sealed class TestingDayReport
     public Block Head() => new ReportHead(
         $"Testing day, {Words.Date(_day.Today.Date)}",
         _day.Season.Settings.Club,
-        $"{SquadAnswer.Tested(_day)} of {_day.Season.Athletes.Count} players tested"
+        $"{Words.PlayersOf(SquadAnswer.Tested(_day), _day.Season.Athletes.Count)} tested"
         + (_day.Before is null ? "" : $", compared with {Words.ShortDate(_day.Before.Date)}"));
 
     /// <summary>The three answers a head coach needs.</summary>
@@ -62,7 +62,7 @@ public sealed class TestingDayReport
     public Block WhatPlayersCarry() => MomentumBlock.Of(_day);
 
     /// <summary>Every player's results: strength, jumps and power, sprint and momentum.</summary>
-    public Block Results() => new Section("Every result of the day", "Folded on a screen, open in print.", StrengthTable(), JumpTable(), SprintTable());
+    public Block Results() => new Section(ResultTables.Title, "Folded on a screen, open in print.", StrengthTable(), JumpTable(), SprintTable());
 
     /// <summary>Strength of every player.</summary>
     public Block StrengthTable() => ResultTables.Of(_day, "Strength", ResultTables.Strength);

@@ -22,6 +22,8 @@ internal static class Words
         "sprint_20yd" => "20-yard time",
         "sprint_10m" => "10-metre time",
         "sprint_20m" => "20-metre time",
+        "drop_jump_rsi" => "drop jump RSI",
+        "hurdle_rsi" => "hurdle RSI",
         "momentum_10yd" => "momentum at 10 yards",
         _ => metric.Label.Length > 1 && char.IsLower(metric.Label[1]) ? char.ToLowerInvariant(metric.Label[0]) + metric.Label[1..] : metric.Label,
     };
@@ -63,6 +65,9 @@ internal static class Words
 
     /// <summary>"nine players", "one player", "no player".</summary>
     public static string Players(int count) => $"{Count(count)} player{(count is 0 or 1 ? "" : "s")}";
+
+    /// <summary>"58 of 60 players", "1 of 1 player".</summary>
+    public static string PlayersOf(int some, int all) => string.Create(CultureInfo.InvariantCulture, $"{some} of {all} player{(all == 1 ? "" : "s")}");
 
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 

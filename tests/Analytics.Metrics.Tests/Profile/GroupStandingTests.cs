@@ -94,7 +94,7 @@ public class GroupStandingTests
         var b = profile.Standing(Metric(published: s_one), Days(March, 45, 48, 50, 50, 52, 55, 70, 90)).For("a8")!;
         Assert.Null(b.Score);
         Assert.Null(b.ProbabilityBehind);
-        Assert.Equal("only 2 of the group did this test; 3 are needed to compare", b.Reason);
+        Assert.Equal("only 2 of the group did this test, 3 are needed", b.Reason);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public class MetricDayTests
         Assert.Equal(5.5, day.For("a3")!.Value);
         Assert.Equal(["a2", "a4"], day.WithoutValue);
         Assert.Equal([("a2", 4.0), ("a3", 9.0)], day.NotCompared.Select(n => (n.AthleteId, n.Value)));
-        Assert.Equal("measured by hand, the squad by electronic", day.NotCompared[0].Reason);
+        Assert.Equal("measured by hand; the squad by electronic", day.NotCompared[0].Reason);
     }
 
     // One athlete on each scale: the scale with more attempts, then the one first by name.

@@ -57,7 +57,7 @@ public class SquadNeedsTests
 
     [Fact]
     public void Needs_TwoTestsOnly_IsUndecidedHoweverWeak()
-        => Assert.Equal("only 2 of at least 3 qualities can be compared", Ninth(NineOf(), Squad9(("strength", 10), ("power", 10))).Undecided);
+        => Assert.Equal("only 2 qualities can be compared, 3 are needed", Ninth(NineOf(), Squad9(("strength", 10), ("power", 10))).Undecided);
 
     [Fact]
     public void Needs_Injured_IsNotJudged()
@@ -74,7 +74,7 @@ public class SquadNeedsTests
     {
         string[] groups = ["A", "A", "A", "A", "A", "A", "A", "A", "B"];
         var profile = new SquadProfile { Squad = [.. groups.Select((g, i) => new SquadMember($"a{i + 1}", g))] };
-        Assert.Equal("no test can be compared: only 1 of the group did this test; 3 are needed to compare",
+        Assert.Equal("no test can be compared: only 1 of the group did this test, 3 are needed",
             Ninth(profile, Squad9(("strength", 10), ("power", 10), ("sprint", 90))).Undecided);
     }
 

@@ -27,6 +27,16 @@ public sealed class BlocksTests
     }
 
     [Fact]
+    public void Answers_Html_DistanceStaysOnOneLine()
+    {
+        var answers = new Answers(new Answer("10-yard time improved.", "10-yard time \u22120.012 s, clear-cut"));
+        var item = Parse(answers).Descendants("li").Single();
+        Assert.Equal("10\u2011yard time improved.", item.Element("b")!.Value);
+        Assert.Equal("10\u2011yard time \u22120.012 s, clear-cut", item.Element("span")!.Value);
+        Assert.Contains("10-yard", answers.ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Answers_None_AsksForTheHonestSentence()
     {
         var error = Assert.Throws<ArgumentException>(() => new Answers());

@@ -84,6 +84,23 @@ public sealed class ChangePlotTests
     }
 
     [Fact]
+    public void ToHtml_FoldedNumbersPrintedElsewhere_StayFoldedInPrint()
+    {
+        var plot = new ChangePlot { Title = "Change", Axis = new Axis("change", "kg", 0, Better.Higher), Rows = Squad, UndecidedShown = 1, FoldedInPrint = false };
+        Assert.Contains(Parse(plot).Descendants("details"), d => d.Attribute("class")!.Value == "more scr");
+    }
+
+    // Plotly decodes &#34; but shows &quot; as it is written (seen in Chromium).
+    [Fact]
+    public void ToHtml_LiveNameWithQuotes_EscapesThemByNumber()
+    {
+        var html = Plot(rows: [new("D'Arcy \"Tank\" N'Diaye", 9, 4, 14, ChangeVerdict.ClearGain)]).ToHtml();
+        var data = html[html.IndexOf("<script", StringComparison.Ordinal)..html.IndexOf("</script>", StringComparison.Ordinal)];
+        Assert.DoesNotContain("&quot;Tank", data, StringComparison.Ordinal);
+        Assert.Contains("&#34;Tank", data, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ToHtml_TwoPlayersAlike_BothShow()
         => Assert.Equal(2, Rows(Parse(Plot(rows: [Squad[0], Squad[0] with { }]))).Length);
 

@@ -36,8 +36,25 @@ public sealed class ScatterPlotTests
     [Fact]
     public void ToHtml_NamesThatWouldMeet_AreNotAllDrawn()
     {
-        var crowd = Enumerable.Range(0, 30).Select(i => new ScatterPoint($"Player with a long name {i}", 100 + (i * 0.01), 6, Labelled: true)).ToArray();
+        var crowd = Enumerable.Range(0, 30).Select(i => new ScatterPoint($"Player with a long name {i}", 100 + (i * 0.01), 6.5, Labelled: true)).ToArray();
         Assert.InRange(Drawing(Plot([.. crowd, new("Far", 130, 7)])).Elements("text").Count(t => t.Value.StartsWith("Player", StringComparison.Ordinal)), 1, 6);
+    }
+
+    // Orange says loss elsewhere, so a landmark among the players is drawn in the colour of text.
+    [Fact]
+    public void ToHtml_NamedPointsAmongPlayers_AreInk()
+    {
+        var marks = Drawing(Plot(new("Aldous", 90, 7, "a player"), new("Backs", 95, 7, "middle of a group", true))).Descendants("path").ToArray();
+        Assert.Equal(["p0", "p2"], marks.Select(m => m.Attribute("class")!.Value));
+    }
+
+    // Two dots hem in the named mark on each side: its name may stand on one of them, not go missing.
+    [Fact]
+    public void ToHtml_NamedPointInACrowd_KeepsItsName()
+    {
+        var crowd = new[] { (-2, 0.0), (2, 0.0), (0, 0.06), (0, -0.06) }.Select(d => new ScatterPoint("", 100 + d.Item1, 6 + d.Item2, "a player"));
+        var texts = Drawing(Plot([new("Backs", 100, 6, "middle of a group", true), .. crowd, new("", 70, 5, "a player"), new("", 130, 7, "a player")])).Elements("text").Select(t => t.Value);
+        Assert.Contains("Backs", texts);
     }
 
     [Fact]

@@ -12,9 +12,12 @@ internal static class PlotText
     /// <summary>A label: short, and escaped because Plotly reads some tags and entities in text.</summary>
     public static string Label(string? text, int longest = LongestLabel) => Escape(OutsideText.Cut(OutsideText.Label(text), longest));
 
-    /// <summary>Text with nothing left that Plotly would read as a tag, an entity or a template.</summary>
+    /// <summary>
+    /// Text with nothing left that Plotly would read as a tag, an entity or a template. A quote goes by its number: Plotly
+    /// knows few entities by name and shows the others as they are written.
+    /// </summary>
     public static string Escape(string text)
-        => WebUtility.HtmlEncode(OutsideText.Visible(text)).Replace("%{", "%&#123;", StringComparison.Ordinal).Replace("$", "&#36;", StringComparison.Ordinal);
+        => WebUtility.HtmlEncode(OutsideText.Visible(text)).Replace("&quot;", "&#34;", StringComparison.Ordinal).Replace("%{", "%&#123;", StringComparison.Ordinal).Replace("$", "&#36;", StringComparison.Ordinal);
 
     /// <summary>Width of the longest label, for a margin; bounded, since long labels are cut.</summary>
     public static double Margin(IEnumerable<string> labels, double fontPixels, int longest = LongestLabel)
