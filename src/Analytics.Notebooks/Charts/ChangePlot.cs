@@ -7,6 +7,8 @@ namespace Analytics.Notebooks.Charts;
 /// <summary>Who changed: each player's change with its interval, the numbers, and plain words.</summary>
 public sealed class ChangePlot : FigureBlock
 {
+    internal const string NumbersHead = "Change (95\u2009% interval)";
+    internal const string WordsHead = "What it says";
     private const int RowPixels = 26;
     private const double NarrowestStrip = 300;
 
@@ -77,8 +79,8 @@ public sealed class ChangePlot : FigureBlock
         new StripTable(scale, Axis)
         {
             NameHead = "Player",
-            NumbersHead = "Change (95\u2009% interval)",
-            WordsHead = "What it says",
+            NumbersHead = NumbersHead,
+            WordsHead = WordsHead,
             Window = Window,
             ZeroLine = true,
         }.Write(html, rows.Select(r => new StripRow(r.Name, r.Group, Drawn(r, scale), Beside(r), r.Words, r.Note, r.Tone)));

@@ -90,6 +90,16 @@ public sealed class ChangePlotTests
         Assert.Contains(Parse(plot).Descendants("details"), d => d.Attribute("class")!.Value == "more scr");
     }
 
+    [Fact]
+    public void ToHtml_Live_ColumnsHaveHeads()
+    {
+        using var data = JsonDocument.Parse(Parse(Plot()).Descendants("script").Single().Value);
+        var words = data.RootElement.GetProperty("layout").GetProperty("annotations").EnumerateArray().Select(a => a.GetProperty("text").GetString()!).ToArray();
+        Assert.Contains("What it says", words);
+        Assert.Contains("too small to matter", words);
+        Assert.Contains(words, w => w.StartsWith("Change (95", StringComparison.Ordinal));
+    }
+
     // Plotly decodes &#34; but shows &quot; as it is written (seen in Chromium).
     [Fact]
     public void ToHtml_LiveNameWithQuotes_EscapesThemByNumber()

@@ -19,7 +19,7 @@ internal static class ChangeFigure
             var first = words.First().Row;
             strip.Column(100, [.. words.Select(w => w.Y)], first.IsClear ? $"<b>{words.Key}</b>" : words.Key, Colour(first.Tone, Palette.OrangeText, Palette.Muted));
         }
-        return strip.Column(57, [.. Enumerable.Range(0, rows.Count)], rows.Select(r => Beside(r, axis)).ToArray(), Palette.Ink).Figure;
+        return strip.Head(57, ChangePlot.NumbersHead).Head(100, ChangePlot.WordsHead).Column(57, [.. Enumerable.Range(0, rows.Count)], rows.Select(r => Beside(r, axis)).ToArray(), Palette.Ink).Figure;
     }
 
     private static string Beside(ChangeRow row, Axis axis)

@@ -12,6 +12,7 @@ internal sealed class StripFigure
     private readonly Axis _axis;
     private readonly IReadOnlyList<string> _names;
     private readonly List<object> _shapes = [];
+    private readonly List<object> _words = [];
 
     /// <summary>An empty figure with its rows and axis.</summary>
     /// <param name="scale">The axis of the drawing, so that both forms agree.</param>
@@ -57,6 +58,17 @@ internal sealed class StripFigure
         return this;
     }
 
+    /// <summary>Adds the head of a column, on the line of the tick labels.</summary>
+    /// <param name="place">Where the column ends.</param>
+    /// <param name="words">Its head.</param>
+    public StripFigure Head(int place, string words)
+    {
+        _words.Add(Node(
+            ("text", PlotText.Escape(words)), ("xref", "x2"), ("x", place), ("xanchor", "right"), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("showarrow", false), ("font", Font(12, Palette.Muted))));
+        Figure.Layout("annotations", _words.ToArray());
+        return this;
+    }
+
     /// <summary>Adds the line of no change.</summary>
     public StripFigure Zero()
     {
@@ -69,10 +81,8 @@ internal sealed class StripFigure
     {
         _shapes.Add(Node(
             ("type", "rect"), ("layer", "below"), ("yref", "paper"), ("y0", 0L), ("y1", 1L), ("x0", window.Low), ("x1", window.High), ("fillcolor", Palette.Band), ("line", Node(("width", 0L)))));
-        Figure.Layout("annotations", new[]
-        {
-            Node(("text", PlotText.Escape(window.Label)), ("x", (window.Low + window.High) / 2), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("yshift", 18L), ("showarrow", false), ("font", Font(12, Palette.Muted))),
-        });
+        _words.Add(Node(("text", PlotText.Escape(window.Label)), ("x", (window.Low + window.High) / 2), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("yshift", 18L), ("showarrow", false), ("font", Font(12, Palette.Muted))));
+        Figure.Layout("annotations", _words.ToArray());
         Figure.Layout("shapes", _shapes.ToArray());
     }
 
