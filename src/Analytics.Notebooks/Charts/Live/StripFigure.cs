@@ -58,13 +58,15 @@ internal sealed class StripFigure
         return this;
     }
 
-    /// <summary>Adds the head of a column, on the line of the tick labels.</summary>
+    /// <summary>Adds the head of a column.</summary>
     /// <param name="place">Where the column ends.</param>
     /// <param name="words">Its head.</param>
-    public StripFigure Head(int place, string words)
+    /// <param name="above">Pixels above the line of the tick labels, for a column so narrow that its head would meet the last of them.</param>
+    public StripFigure Head(int place, string words, long above = 0)
     {
         _words.Add(Node(
-            ("text", PlotText.Escape(words)), ("xref", "x2"), ("x", place), ("xanchor", "right"), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"), ("showarrow", false), ("font", Font(12, Palette.Muted))));
+            ("text", PlotText.Escape(words)), ("xref", "x2"), ("x", place), ("xanchor", "right"), ("y", 1L), ("yref", "paper"), ("yanchor", "bottom"),
+            ("yshift", above), ("showarrow", false), ("font", Font(12, Palette.Muted))));
         Figure.Layout("annotations", _words.ToArray());
         return this;
     }

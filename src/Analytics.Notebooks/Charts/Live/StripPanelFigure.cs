@@ -16,7 +16,7 @@ internal static class StripPanelFigure
                 ("text", dots.Select(d => PlotText.Label(d.Dot.Name)).ToArray()))
             .Marks(groups.Select(g => g.MiddleBefore), Rows(groups.Count, -0.43), Node(("size", 7L), ("color", "#ffffff"), ("line", Node(("width", 1.4), ("color", Palette.Grey)))), "middle before: " + strip.Pointed)
             .Marks(groups.Select(g => g.Middle), Rows(groups.Count, 0), Node(("symbol", "line-ns"), ("size", 12L), ("line", Node(("width", 2.6), ("color", Palette.Ink)))), "middle today: " + strip.Pointed)
-            .Head(100, "middle")
+            .Head(100, "middle", above: 20)
             .Column(100, [.. Enumerable.Range(0, groups.Count)], groups.Select(g => Figures.Plain(g.Middle, panel.Axis.Decimals)).ToArray(), Palette.Ink)
             .Figure;
     }
