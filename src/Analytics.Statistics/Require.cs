@@ -14,6 +14,13 @@ internal static class Require
     public static double NotNegative(double value, string name)
         => double.IsFinite(value) && value >= 0 ? value : throw Bad(name, value, "0 or more and finite");
 
+    /// <summary>Not NaN; infinities are allowed.</summary>
+    public static double Number(double value, string name)
+        => double.IsNaN(value) ? throw Bad(name, value, "a number, infinities included") : value;
+
+    public static double Within(double value, double low, double high, string name)
+        => value >= low && value <= high ? value : throw Bad(name, value, FormattableString.Invariant($"{low} to {high}"));
+
     /// <summary>Strictly between 0 and 1.</summary>
     public static double Share(double value, string name)
         => value > 0 && value < 1 ? value : throw Bad(name, value, "above 0 and below 1");
