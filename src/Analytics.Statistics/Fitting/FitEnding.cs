@@ -18,6 +18,12 @@ public enum FitEnding
     /// <summary>The iteration limit came first.</summary>
     IterationLimit,
 
+    /// <summary>The way down leads to where the curve is not defined.</summary>
+    EdgeOfModel,
+
+    /// <summary>The derivatives promise a lower sum of squares that no step finds: they do not belong to the curve, or the curve has a kink.</summary>
+    DerivativesDisagree,
+
     /// <summary>The curve or its derivatives are not finite at the start values.</summary>
     StartOutsideModel,
 
@@ -41,6 +47,8 @@ public static class FitEndings
         FitEnding.OnBound => "stopped on a bound; no standard errors",
         FitEnding.NotIdentified => "the data cannot tell the parameters apart",
         FitEnding.IterationLimit => "stopped at the iteration limit",
+        FitEnding.EdgeOfModel => "stopped where the curve ends; the best parameters lie beyond it",
+        FitEnding.DerivativesDisagree => "stopped: the derivatives promise a better fit that no step finds; check them against the curve",
         FitEnding.StartOutsideModel => "the start values lie outside the model",
         FitEnding.TooFewPoints => "fewer points than parameters",
         _ => throw new ArgumentOutOfRangeException(nameof(ending), ending, $"Unknown ending {ending}."),

@@ -98,6 +98,17 @@ internal readonly ref struct FitWorkspace
         return largest / Math.Sqrt(rss);
     }
 
+    /// <summary>
+    /// Fall of the residual sum of squares that the derivatives promise for the free parameters, as good as undamped:
+    /// at a least-squares solution next to nothing of the sum (Bates and Watts' relative offset, squared). Changes <see cref="Step"/>.
+    /// </summary>
+    public double Promise()
+    {
+        const double BarelyDamped = 1e-16;
+        OrthogonalSolver.SolveDamped(Upper, Projected, BarelyDamped, Solve, Step);
+        return PredictedReduction(BarelyDamped);
+    }
+
     /// <summary>Fall of the residual sum of squares that the linear model promises for <see cref="Step"/>.</summary>
     public double PredictedReduction(double damping)
     {

@@ -1,12 +1,12 @@
 using System.Buffers;
-using System.Globalization;
 
 namespace Analytics.Statistics.Fitting;
 
 /// <summary>
 /// Unweighted non-linear least squares by damped Gauss-Newton steps: Levenberg-Marquardt with columns scaled by their
-/// largest length so far (Moré), orthogonal elimination, analytic derivatives and simple bounds by projection.
-/// Made for small problems; the loop itself allocates nothing. Sources: [marquardt1963], [more1978], [nielsen1999].
+/// largest length so far (Moré), orthogonal elimination, analytic derivatives and simple bounds by projection. A step so small
+/// that it could be the last one is believed only where the derivatives promise no more than rounding.
+/// Made for small problems; the loop itself allocates nothing. Sources: [marquardt1963], [more1978], [nielsen1999], [bateswatts1981].
 /// </summary>
 public static class LevenbergMarquardt
 {
@@ -18,14 +18,14 @@ public static class LevenbergMarquardt
     /// <param name="start">Start values, finite, one per parameter; moved inside the bounds if outside.</param>
     /// <param name="options">Tolerances and bounds; null for the defaults.</param>
     /// <returns>A complete result, also when the fit failed: read <see cref="NonlinearFit.Ending"/>.</returns>
-    /// <exception cref="ArgumentException">Lengths that do not agree, or a number that is not finite.</exception>
+    /// <exception cref="ArgumentException">Lengths that do not agree, a number that is not finite, or bounds the wrong way round.</exception>
     public static NonlinearFit Fit<TModel>(
         in TModel model, ReadOnlySpan<double> x, ReadOnlySpan<double> y, ReadOnlySpan<double> start, FitOptions? options = null)
         where TModel : struct, IFitModel
     {
         options ??= FitOptions.Default;
         var p = model.ParameterCount;
-        Check(x, y, start, p, options);
+        FitArguments.Check(x, y, start, p, options);
         if (x.Length < p) return NotStarted(FitEnding.TooFewPoints, start, x.Length, 0);
 
         var cells = FitWorkspace.Cells(x.Length, p);
@@ -60,6 +60,7 @@ public static class LevenbergMarquardt
         List<FitIterate>? iterates = options.KeepIterates ? [new(0, w.Current.ToArray(), rss, 0)] : null;
         var active = w.Accept(options);
 
+        var settled = Settled.For(y, options.StepTolerance);
         var (damping, growth) = (options.StartDamping, 2.0);
         var ending = FitEnding.IterationLimit;
         int iteration = 0, evaluations = 1;
@@ -88,13 +89,15 @@ public static class LevenbergMarquardt
                 iterates?.Add(new(iteration, w.Current.ToArray(), rss, damping));
                 damping = Math.Max(1e-18, damping * Shrink(belowRounding ? 1 : gain));
                 growth = 2;
-                if (small) { ending = FitEnding.Converged; break; }
+                // Heavy damping makes a step small anywhere.
+                if (small && settled.Holds(in w, rss)) { ending = FitEnding.Converged; break; }
                 continue;
             }
 
             if (small)
             {
-                ending = FitEnding.LimitOfArithmetic;
+                ending = settled.Holds(in w, rss) ? FitEnding.LimitOfArithmetic
+                    : double.IsFinite(trialRss) ? FitEnding.DerivativesDisagree : FitEnding.EdgeOfModel;
                 break;
             }
             damping *= growth;
@@ -110,13 +113,15 @@ public static class LevenbergMarquardt
     private static NonlinearFit Finish(
         FitWorkspace w, int n, double rss, FitEnding ending, bool active, int iterations, int evaluations, List<FitIterate>? iterates)
     {
+        var p = w.Current.Length;
         double[]? factor = null;
+        double? condition = null;
         if (ending.IsSolution())
         {
             if (active) ending = FitEnding.OnBound;
             else if ((factor = OrthogonalSolver.InverseFactor(w.Upper, w.Scale)) is null) ending = FitEnding.NotIdentified;
+            else condition = Condition(factor, w.ColumnLength);
         }
-        var p = w.Current.Length;
         return new()
         {
             Ending = ending,
@@ -126,10 +131,21 @@ public static class LevenbergMarquardt
             N = n,
             DegreesOfFreedom = n - p,
             UnscaledCovariance = factor is null ? null : SymmetricMatrix.OfFactor(p, factor),
+            Condition = condition,
             Iterations = iterations,
             Evaluations = evaluations,
             Iterates = iterates ?? (IReadOnlyList<FitIterate>)[],
         };
+    }
+
+    // ‖J D⁻¹‖ ‖(J D⁻¹)⁻¹‖ / p in Frobenius norms, D the column lengths: 1 for columns at right angles.
+    private static double Condition(double[] factor, ReadOnlySpan<double> columnLength)
+    {
+        var p = columnLength.Length;
+        var sum = 0.0;
+        for (var i = 0; i < p; i++)
+            for (var j = i; j < p; j++) sum += factor[(i * p) + j] * factor[(i * p) + j] * columnLength[i] * columnLength[i];
+        return Math.Sqrt(sum / p);
     }
 
     private static double Evaluate<TModel>(
@@ -173,27 +189,8 @@ public static class LevenbergMarquardt
         N = n,
         DegreesOfFreedom = n - start.Length,
         UnscaledCovariance = null,
+        Condition = null,
         Iterations = 0,
         Evaluations = evaluations,
     };
-
-    private static void Check(ReadOnlySpan<double> x, ReadOnlySpan<double> y, ReadOnlySpan<double> start, int p, FitOptions options)
-    {
-        if (x.Length != y.Length)
-            throw new ArgumentException($"There are {x.Length} abscissas and {y.Length} observations; they must be as many.", nameof(y));
-        if (start.Length != p)
-            throw new ArgumentException($"There are {start.Length} start values; the model has {p} parameters.", nameof(start));
-        if ((options.Lower?.Count ?? p) != p || (options.Upper?.Count ?? p) != p)
-            throw new ArgumentException($"Bounds must be null or {p} numbers, one per parameter.", nameof(options));
-        CheckFinite(x, nameof(x));
-        CheckFinite(y, nameof(y));
-        CheckFinite(start, nameof(start));
-    }
-
-    private static void CheckFinite(ReadOnlySpan<double> values, string name)
-    {
-        for (var i = 0; i < values.Length; i++)
-            if (!double.IsFinite(values[i]))
-                throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"{name}[{i}] is {values[i]}; every number must be finite."), name);
-    }
 }

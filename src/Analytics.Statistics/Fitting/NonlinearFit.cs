@@ -1,17 +1,13 @@
-namespace Analytics.Statistics.Fitting;
+using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Results;
 
-/// <summary>One accepted step of a fit.</summary>
-/// <param name="Iteration">Number of the iteration, 0 for the start.</param>
-/// <param name="Parameters">Parameters after the step.</param>
-/// <param name="Rss">Residual sum of squares there.</param>
-/// <param name="Damping">Damping the step was made with.</param>
-public sealed record FitIterate(int Iteration, IReadOnlyList<double> Parameters, double Rss, double Damping);
+namespace Analytics.Statistics.Fitting;
 
 /// <summary>
 /// The complete result of an unweighted non-linear least-squares fit, whether it succeeded or not:
 /// <see cref="Ending"/> says which. Nothing in it is NaN: what is not known is null.
 /// </summary>
-public sealed record NonlinearFit
+public sealed record NonlinearFit : Result
 {
     /// <summary>How the fit ended.</summary>
     public required FitEnding Ending { get; init; }
@@ -34,6 +30,12 @@ public sealed record NonlinearFit
     /// <summary>(J'J)⁻¹ at the solution: the covariance for an error variance of 1. Null when there is none.</summary>
     public required SymmetricMatrix? UnscaledCovariance { get; init; }
 
+    /// <summary>
+    /// Condition of the Jacobian at the solution, its columns brought to length 1: 1 when the parameters do not disturb each other; of the
+    /// 16 digits of the arithmetic log10 of it are lost. Null without <see cref="UnscaledCovariance"/>. (Frobenius norms, divided by the number of parameters.)
+    /// </summary>
+    public required double? Condition { get; init; }
+
     /// <summary>Steps tried.</summary>
     public required int Iterations { get; init; }
 
@@ -42,6 +44,12 @@ public sealed record NonlinearFit
 
     /// <summary>Accepted steps, the start first; empty unless asked for.</summary>
     public IReadOnlyList<FitIterate> Iterates { get; init; } = [];
+
+    /// <summary>Names of the parameters for print; empty numbers them. Set with a <c>with</c> expression.</summary>
+    public IReadOnlyList<string> ParameterNames { get; init; } = [];
+
+    /// <summary>Whether half of the digits are lost because the parameters nearly replace each other.</summary>
+    public bool IsIllConditioned => Condition > 1e8;
 
     /// <summary>Whether the parameters are a least-squares solution with ordinary standard errors.</summary>
     public bool IsSolution => Ending.IsSolution();
@@ -63,4 +71,22 @@ public sealed record NonlinearFit
             return errors;
         }
     }
+
+    /// <summary>A parameter with its doubt: Student's t interval with <see cref="DegreesOfFreedom"/>; no doubt where there are no standard errors.</summary>
+    /// <param name="parameter">Which, from 0.</param>
+    /// <param name="level">Coverage of the interval, above 0 and below 1.</param>
+    /// <remarks>The interval takes the curve as straight over its width (Wald); it is rough where parameters are strongly correlated.</remarks>
+    public Estimate Parameter(int parameter, double level = 0.95)
+    {
+        Require.Share(level, nameof(level));
+        if ((uint)parameter >= (uint)Parameters.Count)
+            throw new ArgumentOutOfRangeException(nameof(parameter), parameter, $"There is no parameter {parameter}; the model has {Parameters.Count}, counted from 0.");
+        var value = Parameters[parameter];
+        if (StandardErrors is not { } errors) return new(value, null, null, N, "least squares, no error known");
+        var reach = StudentLaw.TwoSided(level, DegreesOfFreedom) * errors[parameter];
+        return new(value, errors[parameter], new Interval(value - reach, value + reach, level), N, "least squares with Student t interval");
+    }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => FitSheet.Of(this);
 }
