@@ -23,7 +23,7 @@ public class ArchitectureTests
         ["Analytics.Metrics"] = [],
         ["Analytics.Season"] = ["CsvHelper", "ExcelDataReader", "Microsoft.Data.Analysis"],
         ["Analytics.Notebooks"] = ["Plotly.NET", "Plotly.NET.CSharp", "Plotly.NET.Interactive"],
-        ["Analytics.Runner"] = ["Markdig", "Microsoft.DotNet.Interactive", "Microsoft.DotNet.Interactive.CSharp", "Microsoft.DotNet.Interactive.Documents"],
+        ["Analytics.Runner"] = ["Markdig", "Microsoft.CodeAnalysis.CSharp.Scripting", "Microsoft.DotNet.Interactive"],
         ["Analytics.Cli"] = ["Spectre.Console", "System.CommandLine"],
     };
 
@@ -59,7 +59,7 @@ public class ArchitectureTests
     [MemberData(nameof(Projects))]
     public void Assembly_NotebookKernel_IsKnownToTheRunnerOnly(string project)
     {
-        var used = Compiled(project).References.Where(r => r is "Microsoft.DotNet.Interactive.CSharp" or "Microsoft.DotNet.Interactive.Documents");
+        var used = Compiled(project).References.Where(r => r.StartsWith("Microsoft.CodeAnalysis", StringComparison.Ordinal) || r.StartsWith("Microsoft.DotNet.Interactive", StringComparison.Ordinal));
         if (project == "Analytics.Runner") return;
         Assert.Empty(used);
         Assert.DoesNotContain(ProjectFile.Read(project).Packages, p => p.StartsWith("Microsoft.DotNet.Interactive", StringComparison.Ordinal));

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Analytics.Runner.Outputs;
-using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Events;
 
 namespace Analytics.Runner.Kernels;
@@ -9,23 +8,21 @@ namespace Analytics.Runner.Kernels;
 /// <summary>Says in plain words why a cell failed and on which of its lines.</summary>
 internal static partial class CellFailures
 {
-    public static CellFailure From(CommandFailed failed, Diagnostic? firstError)
+    public static CellFailure From(CommandFailed failed)
     {
-        if (IsCompileError(failed))
-            return FromCompiler(failed, firstError);
-        return failed.Exception is { } exception
-            ? FromException(exception)
-            : new CellFailure("KernelError", failed.Message, null, []);
+        return failed.Exception switch
+        {
+            CellCompileException compile => FromCompiler(compile),
+            { } exception => FromException(exception),
+            null => new CellFailure("KernelError", failed.Message, null, []),
+        };
     }
 
-    private static bool IsCompileError(CommandFailed failed)
-        => failed.Exception?.GetType().Name.Contains("CompilationError", StringComparison.Ordinal) == true;
-
-    private static CellFailure FromCompiler(CommandFailed failed, Diagnostic? error)
+    // One mistake often draws further messages after it; the first is the one to mend.
+    private static CellFailure FromCompiler(CellCompileException compile)
     {
-        var line = error is null ? null : SourcePlaces.LineOf(error.LinePositionSpan.Start.Line);
-        var message = error is null ? failed.Message : $"{error.Code}: {error.Message}";
-        return new CellFailure("CompileError", message, line, []);
+        var first = compile.Errors[0];
+        return new CellFailure("CompileError", $"{first.Code}: {first.Message}", first.LinePositionSpan.Start.Line + 1, []);
     }
 
     private static CellFailure FromException(Exception exception)

@@ -15,7 +15,6 @@ internal sealed class EventOutputs : IDisposable
     private readonly IDisposable events;
     private readonly Stack<string> displayKeys = [];
     private readonly Dictionary<string, string> keyOfUpdates = new(StringComparer.Ordinal);
-    private Diagnostic? firstError;
 
     public EventOutputs(Kernel kernel, KernelCommand command, OutputList outputs)
     {
@@ -46,11 +45,8 @@ internal sealed class EventOutputs : IDisposable
                 if (display is DisplayedValueProduced)
                     displayKeys.Push(display.ValueId);
                 break;
-            case DiagnosticsProduced diagnostics:
-                firstError ??= diagnostics.Diagnostics.FirstOrDefault(d => d.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error);
-                break;
             case CommandFailed failed when failed.Command == command:
-                Failure = CellFailures.From(failed, firstError);
+                Failure = CellFailures.From(failed);
                 break;
         }
     }

@@ -1,8 +1,6 @@
 using Analytics.Runner.Outputs;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
-using Microsoft.DotNet.Interactive.CSharp;
-using Microsoft.DotNet.Interactive.Events;
 using Microsoft.DotNet.Interactive.Formatting;
 
 namespace Analytics.Runner.Kernels;
@@ -25,9 +23,8 @@ public sealed class InteractiveKernel : INotebookKernel
     {
         ArgumentNullException.ThrowIfNull(registerFormatters);
         this.hostAssemblies = hostAssemblies;
-        var csharp = new CSharpKernel();
-        SourcePlaces.Enable(csharp);
-        kernel = new CompositeKernel { csharp.UseKernelHelpers() };
+        var csharp = new ScriptKernel();
+        kernel = new CompositeKernel { csharp };
         kernel.DefaultKernelName = csharp.Name;
         // Formatters are static: what an earlier notebook registered must not show here.
         Formatter.ResetToDefault();
@@ -40,12 +37,15 @@ public sealed class InteractiveKernel : INotebookKernel
     {
         ArgumentNullException.ThrowIfNull(cell);
         await ready.ConfigureAwait(false);
-        var command = new SubmitCode(SourcePlaces.Label(cell.Label, hostAssemblies.Redirect(cell.Source)));
+        var command = new SubmitCode(Labelled(cell));
         using var watch = new EventOutputs(kernel, command, outputs);
         // A cell without an await runs on the thread that sends it; a watchdog needs its own thread free.
         await Task.Run(() => kernel.SendAsync(command)).ConfigureAwait(false);
         return watch.Failure;
     }
+
+    // Traces and messages then count the lines of the cell and call it by its name.
+    private string Labelled(CellCode cell) => $"#line 1 \"{cell.Label}\"\n{hostAssemblies.Redirect(cell.Source)}";
 
     /// <inheritdoc/>
     public void Dispose() => kernel.Dispose();
