@@ -17,6 +17,7 @@ internal static class CommandLine
             CheckCommand.Make(screen),
             NewSeasonCommand.Make(screen),
         };
+        root.Add(HelpCommand.Make(root));
         if (root.Options.OfType<HelpOption>().FirstOrDefault() is { } help)
             help.Action = new TeachingHelp((HelpAction)help.Action!);
         var parsed = root.Parse(args);

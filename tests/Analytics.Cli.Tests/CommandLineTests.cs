@@ -5,6 +5,8 @@ public class CommandLineTests
     [Theory]
     [InlineData("--help")]
     [InlineData("run", "--help")]
+    [InlineData("help")]
+    [InlineData("help", "run")]
     public async Task Help_Anywhere_TeachesByExampleAndListsTheExitCodes(params string[] args)
     {
         var heard = await Heard.RunAsync(args);
@@ -13,10 +15,27 @@ public class CommandLineTests
         Assert.Matches(@"(?m)^  3 +the run took longer", heard.Out);
     }
 
+    [Theory]
+    [InlineData("run")]
+    [InlineData("check")]
+    [InlineData("new-season")]
+    public async Task Help_OfACommand_IsThatOfTheCommandItself(string command)
+        => Assert.Equal((await Heard.RunAsync(command, "--help")).Out, (await Heard.RunAsync("help", command)).Out);
+
     [Fact]
-    public async Task RunHelp_Options_AreAllThere()
+    public async Task Help_OfNoCommand_ListsThoseThereAre()
     {
-        var heard = await Heard.RunAsync("run", "--help");
+        var heard = await Heard.RunAsync("help", "rnu");
+        Assert.Equal(1, heard.ExitCode);
+        Assert.Contains("no command 'rnu' to explain. There are: run, check, new-season", heard.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("run", "--help")]
+    [InlineData("help", "run")]
+    public async Task RunHelp_Options_AreAllThere(params string[] args)
+    {
+        var heard = await Heard.RunAsync(args);
         foreach (var option in new[] { "NOTEBOOK", "--season", "--day", "--set", "--out", "--timeout", "--open" })
             Assert.Contains(option, heard.Out, StringComparison.Ordinal);
     }
