@@ -12,17 +12,10 @@ internal static partial class CellFailures
     {
         return failed.Exception switch
         {
-            CellCompileException compile => FromCompiler(compile),
+            CellCompileException compile => new CellFailure("CompileError", compile.Message, compile.Line, []),
             { } exception => FromException(exception),
             null => new CellFailure("KernelError", failed.Message, null, []),
         };
-    }
-
-    // One mistake often draws further messages after it; the first is the one to mend.
-    private static CellFailure FromCompiler(CellCompileException compile)
-    {
-        var first = compile.Errors[0];
-        return new CellFailure("CompileError", $"{first.Code}: {first.Message}", first.LinePositionSpan.Start.Line + 1, []);
     }
 
     private static CellFailure FromException(Exception exception)

@@ -8,6 +8,10 @@ namespace Analytics.Runner.Kernels;
 /// </summary>
 public interface INotebookKernel : IDisposable
 {
+    /// <summary>Says which cells will be run, before the first of them is, so that work on them may begin. Running others is no error.</summary>
+    /// <param name="cells">The cells, in order.</param>
+    void Expect(IReadOnlyList<CellCode> cells);
+
     /// <summary>Runs one cell. Outputs go into the list as they come, so they are there if the cell never ends.</summary>
     /// <param name="cell">The code.</param>
     /// <param name="outputs">Where its outputs go.</param>

@@ -12,9 +12,10 @@ namespace Analytics.Runner.Kernels;
 /// </remarks>
 public sealed class InteractiveKernel : INotebookKernel
 {
+    private readonly ScriptKernel csharp = new();
     private readonly CompositeKernel kernel;
     private readonly HostAssemblies hostAssemblies;
-    private readonly Task ready;
+    private Task ready;
 
     /// <summary>Starts a kernel; the costly part goes on in the background.</summary>
     /// <param name="hostAssemblies">The assemblies this program ships.</param>
@@ -23,13 +24,20 @@ public sealed class InteractiveKernel : INotebookKernel
     {
         ArgumentNullException.ThrowIfNull(registerFormatters);
         this.hostAssemblies = hostAssemblies;
-        var csharp = new ScriptKernel();
         kernel = new CompositeKernel { csharp };
         kernel.DefaultKernelName = csharp.Name;
         // Formatters are static: what an earlier notebook registered must not show here.
         Formatter.ResetToDefault();
         registerFormatters();
         ready = Task.Run(() => kernel.SendAsync(new SubmitCode("0")));
+    }
+
+    /// <inheritdoc/>
+    public void Expect(IReadOnlyList<CellCode> cells)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        // What a cell takes from outside may be made by a cell before it, so from there on each waits its turn.
+        ready = ExpectAfter(ready, [.. cells.Select(Labelled).TakeWhile(code => !hostAssemblies.LeadsOutside(code))]);
     }
 
     /// <inheritdoc/>
@@ -42,6 +50,12 @@ public sealed class InteractiveKernel : INotebookKernel
         // A cell without an await runs on the thread that sends it; a watchdog needs its own thread free.
         await Task.Run(() => kernel.SendAsync(command)).ConfigureAwait(false);
         return watch.Failure;
+    }
+
+    private async Task ExpectAfter(Task before, IReadOnlyList<string> cells)
+    {
+        await before.ConfigureAwait(false);
+        csharp.Expect(cells);
     }
 
     // Traces and messages then count the lines of the cell and call it by its name.

@@ -11,7 +11,7 @@ namespace Analytics.Runner.Kernels;
 /// </summary>
 internal static class ReferenceFiles
 {
-    private static readonly ConcurrentDictionary<string, Lazy<PortableExecutableReference>> Known = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<(string Path, DateTime Written), Lazy<PortableExecutableReference>> Known = [];
     private static readonly Lazy<Dictionary<string, string>> OfProgram = new(FilesOfProgram);
 
     /// <summary>The reference to an assembly that is loaded.</summary>
@@ -19,7 +19,7 @@ internal static class ReferenceFiles
 
     /// <summary>The reference to a file.</summary>
     /// <param name="path">Full path of the assembly.</param>
-    public static PortableExecutableReference Of(string path) => Known.GetOrAdd(path, static p => new(() => Read(p))).Value;
+    public static PortableExecutableReference Of(string path) => Known.GetOrAdd((path, File.GetLastWriteTimeUtc(path)), static key => new(() => Read(key.Path))).Value;
 
     /// <summary>The file of an assembly of this program or of the run time, by simple name; null when neither has it.</summary>
     public static string? FindOfProgram(string simpleName) => OfProgram.Value.GetValueOrDefault(simpleName);

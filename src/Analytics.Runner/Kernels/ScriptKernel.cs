@@ -1,5 +1,4 @@
 using Microsoft.CodeAnalysis;
-using Microsoft.CodeAnalysis.CSharp.Scripting;
 using Microsoft.CodeAnalysis.Scripting;
 using Microsoft.DotNet.Interactive;
 using Microsoft.DotNet.Interactive.Commands;
@@ -15,24 +14,33 @@ namespace Analytics.Runner.Kernels;
 internal sealed class ScriptKernel : Kernel, IKernelCommandHandler<SubmitCode>
 {
     private readonly ScriptSetup setup = new();
+    private readonly CompiledAhead ahead = new();
     private ScriptState<object>? state;
 
-    public ScriptKernel() : base("csharp") => KernelInfo.LanguageName = "C#";
+    public ScriptKernel() : base("csharp")
+    {
+        KernelInfo.LanguageName = "C#";
+        RegisterForDisposal(ahead);
+    }
+
+    private Script<object>? Last => (Script<object>?)state?.Script;
+
+    /// <summary>Says which cells come next. Only to be called between two submissions.</summary>
+    /// <param name="cells">Their code, in order.</param>
+    public void Expect(IEnumerable<string> cells) => ahead.Start(Last, cells, setup.For(Environment.CurrentDirectory));
 
     /// <inheritdoc/>
     public async Task HandleAsync(SubmitCode command, KernelInvocationContext context)
     {
         ArgumentNullException.ThrowIfNull(command);
         ArgumentNullException.ThrowIfNull(context);
-        var options = setup.For(Environment.CurrentDirectory);
-        var script = state is null
-            ? CSharpScript.Create<object>(command.Code, options)
-            : state.Script.ContinueWith<object>(command.Code, options);
+        var script = await ahead.TakeAsync(Last, command.Code).ConfigureAwait(false)
+            ?? CompiledAhead.Following(Last, command.Code, setup.For(Environment.CurrentDirectory));
         var errors = script.Compile(context.CancellationToken).Where(d => d.Severity == DiagnosticSeverity.Error).ToList();
         if (errors.Count > 0)
         {
             var failure = new CellCompileException(errors);
-            context.Publish(new DiagnosticsProduced([.. failure.Errors], [], command));
+            context.Publish(new DiagnosticsProduced(failure.Errors, [], command));
             context.Fail(command, failure, failure.Message);
             return;
         }
@@ -43,9 +51,7 @@ internal sealed class ScriptKernel : Kernel, IKernelCommandHandler<SubmitCode>
             : await script.RunFromAsync(state, static _ => true, context.CancellationToken).ConfigureAwait(false);
         if (state.Exception is { } exception)
             context.Fail(command, exception);
-        else if (state.ReturnValue is { } value)
-            context.Publish(new ReturnValueProduced(value, command, FormattedValue.CreateManyFromObject(value)));
-        else if (TrailingExpression.GivesAValue(script.GetCompilation()))
-            context.Publish(new ReturnValueProduced(null, command, FormattedValue.CreateManyFromObject(null)));
+        else if (state.ReturnValue is not null || TrailingExpression.GivesAValue(script.GetCompilation()))
+            context.Publish(new ReturnValueProduced(state.ReturnValue, command, FormattedValue.CreateManyFromObject(state.ReturnValue)));
     }
 }

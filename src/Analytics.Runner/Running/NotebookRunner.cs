@@ -54,12 +54,14 @@ public sealed class NotebookRunner(Func<INotebookKernel> startKernel, ResultFile
         var timeIsUp = Task.Delay(timeout, time, watchdog.Token);
         var kernel = startKernel();
         var toRun = cells.Where(c => c.Cell.IsCode && c.Cell.Source.Trim().Length > 0).ToList();
+        var code = toRun.ConvertAll(c => new CellCode(c.Label, c.Cell.Source));
+        kernel.Expect(code);
         for (var i = 0; i < toRun.Count; i++)
         {
             var cell = toRun[i];
             cell.ExecutionCount = i + 1;
             progress.CellStarts(cell.Label, i + 1, toRun.Count);
-            var run = kernel.RunAsync(new CellCode(cell.Label, cell.Cell.Source), cell.Outputs);
+            var run = kernel.RunAsync(code[i], cell.Outputs);
             if (await Task.WhenAny(run, timeIsUp).ConfigureAwait(false) != run)
             {
                 cancellation.ThrowIfCancellationRequested();
