@@ -1,11 +1,12 @@
+using Analytics.Cli.Rehearsing;
 using Analytics.Runner.Kernels;
 using Analytics.Runner.Pages;
 
 namespace Analytics.Cli;
 
 /// <summary>
-/// The two slow parts of a run, the kernel and the packing of the chart library, begun before the command line
-/// is even read. Together they are most of a short run, and each needs a processor for itself.
+/// The slow parts of a run, begun before the command line is even read: the kernel, which warms the compiler, and on a
+/// second processor a rehearsal of the report and the packing of the chart library.
 /// </summary>
 internal static class EarlyStart
 {
@@ -16,16 +17,24 @@ internal static class EarlyStart
         PlotlyScript.Read,
         "Charts are drawn by plotly.js 2.28.0, Copyright 2012-2024 Plotly, Inc., under the MIT licence, as packed in Plotly.NET.");
 
-    /// <summary>Begins both in the background.</summary>
+    /// <summary>Begins them in the background. Nothing waits for the rehearsal, and nothing needs it.</summary>
     public static void Begin()
     {
         kernel = Task.Run(NewKernel);
-        _ = Task.Run(Charts.Prepare);
+        _ = Task.Factory.StartNew(Prepare, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
     /// <summary>The kernel begun early, or a new one.</summary>
     public static INotebookKernel Kernel()
         => Interlocked.Exchange(ref kernel, null)?.GetAwaiter().GetResult() ?? NewKernel();
+
+    private static void Prepare()
+    {
+        // With one processor a rehearsal would only be in the way.
+        if (Environment.ProcessorCount > 1)
+            new Rehearsal(Rehearsal.OwnSeason).Run(Charts);
+        Charts.Prepare();
+    }
 
     private static InteractiveKernel NewKernel() => new(new HostAssemblies(AppContext.BaseDirectory), static () => { });
 }

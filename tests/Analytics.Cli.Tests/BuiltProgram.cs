@@ -9,13 +9,19 @@ internal sealed class BuiltProgram : IDisposable
     private readonly Task<string> output;
     private readonly Task<string> error;
 
-    public BuiltProgram(params string[] args)
+    public BuiltProgram(params string[] args) : this(new Dictionary<string, string>(), args)
+    {
+    }
+
+    public BuiltProgram(Dictionary<string, string> environment, params string[] args)
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "analytics.dll"), .. args])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
         process = Process.Start(start)!;
         output = process.StandardOutput.ReadToEndAsync();
         error = process.StandardError.ReadToEndAsync();
