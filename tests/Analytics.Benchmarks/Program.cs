@@ -1,9 +1,10 @@
 using Analytics.Benchmarks;
+using Analytics.Benchmarks.Intervals;
 using Analytics.Benchmarks.NotebookRuns;
 using Analytics.Benchmarks.SeasonRows;
 
 // One command a benchmark; each prints what it measured and the ratio that matters. Nothing here is asserted by a timed test.
-IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark()];
+IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new BcaMean()];
 
 var chosen = benchmarks.FirstOrDefault(b => b.Name == args.FirstOrDefault());
 if (chosen is null)
