@@ -61,6 +61,11 @@ public sealed class DigitisedClip
     /// <summary>The track of a landmark; null when it was not digitised.</summary>
     public MarkerTrack? Find(MarkerRole role) => byRole.GetValueOrDefault(role);
 
+    /// <summary>SD of one coordinate of a landmark after its filter, for digitising errors independent from frame to frame (<see cref="NoiseGain"/>); null when the SD of a point is not known.</summary>
+    /// <exception cref="KeyNotFoundException">Not digitised.</exception>
+    public Length? PointSdOf(MarkerRole role)
+        => PointSd is { } sd ? Length.FromMetres(sd.Metres * NoiseGain.OfPosition(this[role].Smoothing, Clock.Rate)) : null;
+
     /// <summary>Sample index of a frame.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A frame outside the clip.</exception>
     public int IndexOf(int frame) => frame >= FirstFrame && frame <= LastFrame

@@ -41,6 +41,9 @@ public sealed class MarkerTrack
     /// <summary>Samples without a point.</summary>
     public int MissingCount => Count - Pieces.Sum(p => p.Length);
 
+    /// <summary>The filter the track went through; null for points as digitised.</summary>
+    public LowPass? Smoothing { get; init; }
+
     /// <summary>x in m by sample; null in a gap.</summary>
     public IReadOnlyList<double?> XMetres => TrackSamples.Nullable(x);
 
@@ -65,7 +68,7 @@ public sealed class MarkerTrack
         ? index
         : throw new ArgumentOutOfRangeException(nameof(index), index, $"marker '{Name}' has samples 0 to {Count - 1}; got {index}.");
 
-    private static TrackPiece[] Split(double[] x)
+    internal static TrackPiece[] Split(ReadOnlySpan<double> x)
     {
         var pieces = new List<TrackPiece>();
         for (var i = 0; i < x.Length; i++)
