@@ -6,7 +6,7 @@ namespace Analytics.Cli;
 
 /// <summary>
 /// The slow parts of a run, begun before the command line is even read: the kernel, which warms the compiler, and on a
-/// second processor a rehearsal of the report and the packing of the chart library.
+/// second processor a rehearsal of the report.
 /// </summary>
 internal static class EarlyStart
 {
@@ -14,7 +14,7 @@ internal static class EarlyStart
 
     /// <summary>The chart library of the pages.</summary>
     public static ChartScript Charts { get; } = new(
-        PlotlyScript.Read,
+        PlotlyScript.ReadPacked,
         "Charts are drawn by plotly.js 2.28.0, Copyright 2012-2024 Plotly, Inc., under the MIT licence, as packed in Plotly.NET.");
 
     /// <summary>Begins them in the background. Nothing waits for the rehearsal, and nothing needs it.</summary>

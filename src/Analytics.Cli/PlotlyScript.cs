@@ -1,14 +1,16 @@
 namespace Analytics.Cli;
 
-/// <summary>plotly.js as it lies inside Plotly.NET: the same version that its charts are written for.</summary>
+/// <summary>plotly.js as it lies inside Plotly.NET, the version that its charts are written for; packed when the program is built.</summary>
 internal static class PlotlyScript
 {
-    public static string Read()
+    private const string Name = "plotly.min.js.gz";
+
+    public static byte[] ReadPacked()
     {
-        var assembly = typeof(Plotly.NET.GenericChart).Assembly;
-        var name = Array.Find(assembly.GetManifestResourceNames(), n => n.EndsWith(".min.js", StringComparison.Ordinal))
-            ?? throw new InvalidOperationException("Plotly.NET no longer carries plotly.js.");
-        using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
-        return reader.ReadToEnd();
+        using var stream = typeof(PlotlyScript).Assembly.GetManifestResourceStream(Name)
+            ?? throw new InvalidOperationException($"The program lacks its part '{Name}'.");
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        return bytes;
     }
 }

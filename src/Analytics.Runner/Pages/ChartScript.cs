@@ -6,16 +6,16 @@ public sealed class ChartScript
     private readonly Lazy<(string Text, string Packed)> loaded;
 
     /// <summary>Names a chart library.</summary>
-    /// <param name="read">Reads its source: one classic script that defines <c>Plotly</c>.</param>
+    /// <param name="read">Reads its source, packed by gzip: UTF-8, one classic script that defines <c>Plotly</c>.</param>
     /// <param name="notice">Name, version and licence, shown in the page's source.</param>
-    public ChartScript(Func<string> read, string notice)
+    public ChartScript(Func<byte[]> read, string notice)
     {
         ArgumentNullException.ThrowIfNull(read);
         Notice = notice;
         loaded = new(() =>
         {
-            var text = read();
-            return (text, PackedText.Pack(text));
+            var packed = read();
+            return (PackedText.Unzip(packed), PackedText.Encode(packed));
         });
     }
 
@@ -26,6 +26,6 @@ public sealed class ChartScript
 
     internal string Packed => loaded.Value.Packed;
 
-    /// <summary>Reads and packs the library now, so that no page waits for it.</summary>
+    /// <summary>Reads the library now, so that no page waits for it.</summary>
     public void Prepare() => _ = loaded.Value;
 }

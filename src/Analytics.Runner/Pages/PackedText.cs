@@ -17,15 +17,15 @@ internal static class PackedText
     private const int Base = 91;
     private const int BitsPerPair = 13;
 
-    public static string Pack(string text)
+    /// <summary>The text of gzip's bytes.</summary>
+    public static string Unzip(byte[] zipped)
     {
-        using var zipped = new MemoryStream();
-        using (var gzip = new GZipStream(zipped, new ZLibCompressionOptions { CompressionLevel = 9 }, leaveOpen: true))
-            gzip.Write(Encoding.UTF8.GetBytes(text));
-        return Encode(zipped.GetBuffer().AsSpan(0, (int)zipped.Length));
+        using var text = new StreamReader(new GZipStream(new MemoryStream(zipped), CompressionMode.Decompress), Encoding.UTF8);
+        return text.ReadToEnd();
     }
 
-    internal static string Encode(ReadOnlySpan<byte> bytes)
+    /// <summary>Bytes as digits.</summary>
+    public static string Encode(ReadOnlySpan<byte> bytes)
     {
         var text = new StringBuilder((bytes.Length * 8 / BitsPerPair * 2) + 16);
         text.Append(CultureInfo.InvariantCulture, $"{bytes.Length} ");

@@ -1,13 +1,11 @@
 using System.Text.RegularExpressions;
 using Analytics.Cli.Rehearsing;
 using Analytics.Cli.Tests.Architecture;
-using Analytics.Runner.Pages;
 
 namespace Analytics.Cli.Tests.Rehearsing;
 
 public sealed partial class RehearsalTests : IDisposable
 {
-    private static readonly ChartScript Charts = new(() => "var Plotly;", "A chart library.");
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -15,7 +13,7 @@ public sealed partial class RehearsalTests : IDisposable
     [Fact]
     public void Run_OwnSeason_GoesThroughToThePageWithChartsChangesAndRowsHeldBack()
     {
-        var page = new Rehearsal(Rehearsal.OwnSeason).Run(Charts);
+        var page = new Rehearsal(Rehearsal.OwnSeason).Run(EarlyStart.Charts);
         Assert.NotNull(page);
         Assert.Contains("class=\"fig-data\"", page, StringComparison.Ordinal);
         Assert.Contains("id=\"chart-library\"", page, StringComparison.Ordinal);
@@ -25,7 +23,7 @@ public sealed partial class RehearsalTests : IDisposable
 
     [Fact]
     public void Run_WithoutItsSeason_ComesToNothingAndSaysNothing()
-        => Assert.Null(new Rehearsal(folder.File("missing")).Run(Charts));
+        => Assert.Null(new Rehearsal(folder.File("missing")).Run(EarlyStart.Charts));
 
     [Fact]
     public void Rehearsal_Source_CallsEveryPartTheNotebookCalls()

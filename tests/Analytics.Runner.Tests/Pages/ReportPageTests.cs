@@ -35,7 +35,7 @@ public class ReportPageTests
     [Fact]
     public void Make_Policy_ListsExactlyTheHashesOfThePagesScripts()
     {
-        var charts = new ChartScript(() => "var Plotly = 1;", "a library");
+        var charts = new ChartScript(() => Zipped.Bytes("var Plotly = 1;"), "a library");
         var page = ReportPage.Make(Model(Code(Html(Figure))) with { Charts = charts });
         var own = Regex.Match(page, "<script>(.*?)</script>", RegexOptions.Singleline).Groups[1].Value;
         var policy = Regex.Match(page, "Content-Security-Policy\" content=\"([^\"]*)\"").Groups[1].Value;
