@@ -17,6 +17,18 @@ public static class FisherLaw
         return SpecialFunctions.BetaRegularized(Require.Positive(df1, nameof(df1)) / 2, Require.Positive(df2, nameof(df2)) / 2, share);
     }
 
+    /// <summary>P(F > x), the p value of a variance ratio; keeps its digits when small. 0 for an infinite ratio.</summary>
+    /// <param name="x">0 or more, infinity allowed.</param>
+    /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>
+    /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
+    public static double Above(double x, double df1, double df2)
+    {
+        Require.Positive(df1, nameof(df1));
+        Require.Positive(df2, nameof(df2));
+        if (double.IsPositiveInfinity(x)) return 0;
+        return SpecialFunctions.BetaRegularized(df2 / 2, df1 / 2, df2 / (df1 * Require.NotNegative(x, nameof(x)) + df2));
+    }
+
     /// <summary>The x with P(F ≤ x) = p, for example 2.929112 for p = 0.975 and df 9, 18.</summary>
     /// <param name="p">Above 0 and below 1.</param>
     /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>

@@ -1,31 +1,7 @@
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Results;
 
 namespace Analytics.Statistics.Reliability;
-
-/// <summary>
-/// The six intraclass correlations. Two naming schemes are in use; both are given. They differ in what counts as error
-/// and in whether one trial or the mean of k is to be used later.
-/// </summary>
-public enum IccForm
-{
-    /// <summary>One-way random, single measure: ICC(1,1) [shroutfleiss1979], ICC(1) [mcgrawwong1996].</summary>
-    OneWaySingle,
-
-    /// <summary>Absolute agreement, single measure: ICC(2,1) [shroutfleiss1979], ICC(A,1) [mcgrawwong1996].</summary>
-    AgreementSingle,
-
-    /// <summary>Consistency, single measure: ICC(3,1) [shroutfleiss1979], ICC(C,1) [mcgrawwong1996].</summary>
-    ConsistencySingle,
-
-    /// <summary>One-way random, mean of k: ICC(1,k), ICC(k).</summary>
-    OneWayMean,
-
-    /// <summary>Absolute agreement, mean of k: ICC(2,k), ICC(A,k).</summary>
-    AgreementMean,
-
-    /// <summary>Consistency, mean of k: ICC(3,k), ICC(C,k).</summary>
-    ConsistencyMean,
-}
 
 /// <summary>An intraclass correlation: the share of the variance between test scores that is between athletes.</summary>
 /// <remarks>
@@ -38,8 +14,23 @@ public enum IccForm
 /// <param name="Athletes">Athletes used.</param>
 /// <param name="Trials">Trials of each.</param>
 /// <param name="LeftOut">Athletes not used because a trial is missing.</param>
-public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval Interval, int Athletes, int Trials, int LeftOut)
+public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval Interval, int Athletes, int Trials, int LeftOut) : Result
 {
+    /// <summary>Variance ratio that tests for no difference between athletes; infinite when trials repeat exactly.</summary>
+    public double F { get; private init; }
+
+    /// <summary>Degrees of freedom of the numerator of <see cref="F"/>: athletes less 1.</summary>
+    public int DfBetween { get; private init; }
+
+    /// <summary>Degrees of freedom of the denominator of <see cref="F"/>.</summary>
+    public int DfError { get; private init; }
+
+    /// <summary>Probability of an F at least as large when athletes do not differ; exact for normal errors.</summary>
+    public double P { get; private init; }
+
+    /// <summary>Whether athletes were found to differ beyond error at all: F above 1. If not, the estimate is not above 0.</summary>
+    public bool FoundDifferences => F > 1;
+
     /// <summary>Computes one form. Athletes with a missing trial cannot be used here; <see cref="LeftOut"/> counts them.</summary>
     /// <param name="table">Athletes × trials with at least 2 complete rows that are not all equal.</param>
     /// <param name="form">Which of the six.</param>
@@ -59,25 +50,44 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
 
         var (single, interval) = form switch
         {
-            IccForm.OneWaySingle or IccForm.OneWayMean => Ratio(ms.BetweenAthletes, ms.WithinAthletes, ms.Athletes * (ms.Trials - 1), ms, level),
-            IccForm.ConsistencySingle or IccForm.ConsistencyMean => Ratio(ms.BetweenAthletes, ms.Residual, (ms.Athletes - 1) * (ms.Trials - 1), ms, level),
+            IccForm.OneWaySingle or IccForm.OneWayMean => Ratio(ms.BetweenAthletes, ms.WithinAthletes, ms.DfWithin, ms, level),
+            IccForm.ConsistencySingle or IccForm.ConsistencyMean => Ratio(ms.BetweenAthletes, ms.Residual, ms.DfResidual, ms, level),
             IccForm.AgreementSingle or IccForm.AgreementMean => AgreementIcc.Of(ms, level),
-            _ => throw new ArgumentOutOfRangeException(nameof(form), form, "Unknown form."),
+            _ => throw IccForms.Unknown(form),
         };
-        if (form is IccForm.OneWayMean or IccForm.AgreementMean or IccForm.ConsistencyMean)
+        if (form.IsOfMean())
         {
             single = OfMean(single, ms.Trials);
             interval = new(OfMean(interval.Low, ms.Trials), OfMean(interval.High, ms.Trials), level);
         }
 
-        return new(form, single, interval, ms.Athletes, ms.Trials, table.Athletes - ms.Athletes);
+        var f = form.IsOneWay() ? ms.FOneWay : ms.FBetweenAthletes;
+        var df = form.IsOneWay() ? ms.DfWithin : ms.DfResidual;
+        return new(form, single, interval, ms.Athletes, ms.Trials, table.Athletes - ms.Athletes)
+        {
+            F = f,
+            DfBetween = ms.DfBetweenAthletes,
+            DfError = df,
+            P = FisherLaw.Above(f, ms.DfBetweenAthletes, df),
+        };
     }
 
     /// <summary>Reliability of the mean of k trials from that of one (Spearman–Brown): k r / (1 + (k − 1) r).</summary>
     /// <param name="single">Reliability of one trial, at most 1.</param>
     /// <param name="trials">Number of trials, above 0.</param>
     public static double OfMean(double single, double trials)
-        => Require.Positive(trials, nameof(trials)) * single / (1 + (trials - 1) * single);
+    {
+        Require.Positive(trials, nameof(trials));
+        var share = 1 + (trials - 1) * single;
+        // A limit this far below 0 (agreement forms only) says nothing about the mean either.
+        return share > 0 ? trials * single / share : double.NegativeInfinity;
+    }
+
+    /// <summary>Trials to average for a wanted reliability, from that of one: R (1 − r)/(r (1 − R)); round up.</summary>
+    /// <param name="single">Reliability of one trial, above 0 and below 1.</param>
+    /// <param name="wanted">Reliability wanted of the mean, above 0 and below 1.</param>
+    public static double TrialsFor(double single, double wanted)
+        => Require.Share(wanted, nameof(wanted)) * (1 - Require.Share(single, nameof(single))) / (single * (1 - wanted));
 
     /// <summary>Standard error of measurement SD √(1 − ICC).</summary>
     /// <remarks>
@@ -93,6 +103,26 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
             throw new ArgumentOutOfRangeException(nameof(reliability), reliability, FormattableString.Invariant($"reliability is {reliability}; allowed: 0 to 1."));
         return standardDeviation * Math.Sqrt(1 - reliability);
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        $"Intraclass correlation {Form.ShroutFleissName()}, also {Form.McGrawWongName()}",
+        Form.IsAgreement()
+            ? "absolute agreement; approximate interval with Satterthwaite's degrees of freedom [shroutfleiss1979; mcgrawwong1996]"
+            : $"{(Form.IsOneWay() ? "one-way" : "consistency")}; exact F interval for normal errors [shroutfleiss1979; mcgrawwong1996]",
+        [
+            new("ICC", Value) { Interval = Interval },
+            new("F", F) { DegreesOfFreedom = DfBetween, Note = FormattableString.Invariant($"on {DfBetween} and {DfError} df") },
+            new("p of no difference", P),
+        ])
+    {
+        Basis = $"{Athletes} athletes, {Trials} trials" + (LeftOut > 0 ? $"; {LeftOut} left out for a missing trial" : string.Empty),
+        Remarks =
+        [
+            .. FoundDifferences ? Array.Empty<string>() : ["No between-athlete variance was found: these athletes differ by no more than the error of the test."],
+            .. LeftOut > 0 && !Form.IsAgreement() ? [$"{nameof(VarianceComponents)} uses every athlete, those with a missing trial too."] : Array.Empty<string>(),
+        ],
+    };
 
     private static (double Single, Interval Interval) Ratio(double between, double error, int df, MeanSquares ms, double level)
     {

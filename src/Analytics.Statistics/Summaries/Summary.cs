@@ -1,3 +1,5 @@
+using Analytics.Statistics.Results;
+
 namespace Analytics.Statistics.Summaries;
 
 /// <summary>What a sample looks like: size, centre, spread and quartiles of type 7, all in the unit of the values.</summary>
@@ -10,7 +12,7 @@ namespace Analytics.Statistics.Summaries;
 /// <param name="UpperQuartile">Quantile of type 7 at 0.75.</param>
 /// <param name="Maximum">Largest value.</param>
 public sealed record Summary(
-    int N, double Mean, double? StandardDeviation, double Minimum, double LowerQuartile, double Median, double UpperQuartile, double Maximum)
+    int N, double Mean, double? StandardDeviation, double Minimum, double LowerQuartile, double Median, double UpperQuartile, double Maximum) : Result
 {
     /// <summary>Summarises a sample.</summary>
     /// <param name="values">At least one finite value, in any order.</param>
@@ -27,4 +29,14 @@ public sealed record Summary(
             Quantiles.Type7(values, 0.75),
             values.Max());
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "Summary", "quartiles of type 7 [hyndmanfan1996]",
+        [
+            new("mean", Mean) { StandardError = StandardDeviation / Math.Sqrt(N) },
+            new("SD", StandardDeviation) { Note = N < 2 ? "none: a single value" : string.Empty, DegreesOfFreedom = N > 1 ? N - 1 : null },
+            new("minimum", Minimum), new("lower quartile", LowerQuartile), new("median", Median), new("upper quartile", UpperQuartile), new("maximum", Maximum),
+        ])
+    { Basis = $"{N} values" };
 }
