@@ -25,10 +25,6 @@ internal static class Require
     public static double Share(double value, string name)
         => value > 0 && value < 1 ? value : throw Bad(name, value, "above 0 and below 1");
 
-    /// <summary>Within limits, both included.</summary>
-    public static double Between(double value, double low, double high, string name)
-        => value >= low && value <= high ? value : throw Bad(name, value, string.Create(CultureInfo.InvariantCulture, $"{low} to {high}"));
-
     /// <summary>Degrees of freedom: above 0, infinity for an error that is known.</summary>
     public static double DegreesOfFreedom(double value, string name)
         => value > 0 ? value : throw Bad(name, value, "above 0 (infinity when the error is known)");

@@ -21,7 +21,7 @@ public static class FisherLaw
     /// <param name="x">0 or more, infinity allowed.</param>
     /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>
     /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
-    public static double Above(double x, double df1, double df2)
+    public static double UpperTail(double x, double df1, double df2)
     {
         Require.Positive(df1, nameof(df1));
         Require.Positive(df2, nameof(df2));

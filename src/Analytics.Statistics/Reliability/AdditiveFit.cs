@@ -6,7 +6,8 @@ namespace Analytics.Statistics.Reliability;
 /// <param name="ResidualSquares">Sum of squared residuals.</param>
 /// <param name="DegreesOfFreedom">Values used less free parameters.</param>
 /// <param name="WithRepeat">Athletes with two values or more; the others fit exactly and say nothing about error.</param>
-internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom, int WithRepeat)
+/// <param name="Effects">Trial effects; only their differences mean anything. 0 for a trial nobody repeated.</param>
+internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom, int WithRepeat, IReadOnlyList<double> Effects)
 {
     public static AdditiveFit Of(TrialTable table)
     {
@@ -14,7 +15,7 @@ internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom,
         var rows = Enumerable.Range(0, table.Athletes)
             .Select(i => Enumerable.Range(0, table.Trials).Where(j => table[i, j].HasValue).Select(j => (Trial: j, Value: table[i, j]!.Value)).ToArray())
             .Where(r => r.Length > 1).ToArray();
-        if (rows.Length == 0) return new(0, 0, 0);
+        if (rows.Length == 0) return new(0, 0, 0, new double[table.Trials]);
 
         // Sweeping out each athlete's mean leaves a k × k system for the trial effects. It is singular by one for every
         // set of trials no athlete links to another; the smallest solution is taken and the rank counted.
@@ -51,6 +52,6 @@ internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom,
             squares += row.Sum(c => Math.Pow(c.Value - effects[c.Trial] - level, 2));
         }
 
-        return new(squares, rows.Sum(r => r.Length) - rows.Length - rank, rows.Length);
+        return new(squares, rows.Sum(r => r.Length) - rows.Length - rank, rows.Length, [.. effects]);
     }
 }

@@ -25,6 +25,9 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
     /// <summary>Degrees of freedom of the denominator of <see cref="F"/>.</summary>
     public int DfError { get; private init; }
 
+    /// <summary>Degrees of freedom of error behind the interval: those of <see cref="F"/>, but Satterthwaite's for the agreement forms.</summary>
+    public double IntervalDf { get; private init; }
+
     /// <summary>Probability of an F at least as large when athletes do not differ; exact for normal errors.</summary>
     public double P { get; private init; }
 
@@ -48,7 +51,7 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
         if (ms.BetweenAthletes + ms.WithinAthletes <= 0)
             throw new ArgumentException($"All {complete.Observations} values are equal; a correlation needs some spread.", nameof(table));
 
-        var (single, interval) = form switch
+        var (single, interval, intervalDf) = form switch
         {
             IccForm.OneWaySingle or IccForm.OneWayMean => Ratio(ms.BetweenAthletes, ms.WithinAthletes, ms.DfWithin, ms, level),
             IccForm.ConsistencySingle or IccForm.ConsistencyMean => Ratio(ms.BetweenAthletes, ms.Residual, ms.DfResidual, ms, level),
@@ -68,7 +71,8 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
             F = f,
             DfBetween = ms.DfBetweenAthletes,
             DfError = df,
-            P = FisherLaw.Above(f, ms.DfBetweenAthletes, df),
+            IntervalDf = intervalDf,
+            P = FisherLaw.UpperTail(f, ms.DfBetweenAthletes, df),
         };
     }
 
@@ -124,14 +128,14 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
         ],
     };
 
-    private static (double Single, Interval Interval) Ratio(double between, double error, int df, MeanSquares ms, double level)
+    private static (double Single, Interval Interval, double Df) Ratio(double between, double error, int df, MeanSquares ms, double level)
     {
         int rows = ms.Athletes - 1, k = ms.Trials;
         var value = (between - error) / (between + (k - 1) * error);
         // Trials that repeat exactly leave no error: the ratio is infinite and both limits are 1.
-        if (error <= 0) return (value, new(1, 1, level));
+        if (error <= 0) return (value, new(1, 1, level), df);
         var low = between / error / FisherLaw.Quantile((1 + level) / 2, rows, df);
         var high = between / error * FisherLaw.Quantile((1 + level) / 2, df, rows);
-        return (value, new((low - 1) / (low + k - 1), (high - 1) / (high + k - 1), level));
+        return (value, new((low - 1) / (low + k - 1), (high - 1) / (high + k - 1), level), df);
     }
 }

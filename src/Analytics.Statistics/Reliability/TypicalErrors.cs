@@ -53,4 +53,27 @@ public static class TypicalErrors
             Method = $"attempts of {repeated.Count} athletes, pooled within athletes",
         };
     }
+
+    /// <summary>
+    /// Root mean square of the typical errors of neighbouring trials (1–2, 2–3, …). Unlike <see cref="FromTrials"/> it leaves slow drift from trial to
+    /// trial out of the error. Neighbouring pairs share a trial, so df is (n − 1)(k − 1)²/(1.5 k − 2), below (n − 1)(k − 1): the covariance
+    /// of neighbouring differences is −TE² and their variance 2 TE², which gives their sample variances a correlation of 1/4.
+    /// </summary>
+    /// <param name="table">At least 2 athletes, every trial present.</param>
+    /// <exception cref="ArgumentException">Fewer than 2 athletes, or a trial is missing.</exception>
+    public static TypicalError FromNeighbours(TrialTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        if (!table.IsComplete)
+            throw new ArgumentException($"{table.Athletes * table.Trials - table.Observations} of {table.Athletes * table.Trials} trials are missing; use {nameof(FromTrials)}, which allows for that.", nameof(table));
+        if (table.Athletes < 2) throw new ArgumentException($"{table.Athletes} athlete; at least 2 are needed for a typical error.", nameof(table));
+        var k = table.Trials;
+        return new()
+        {
+            Value = Math.Sqrt(Enumerable.Range(0, k - 1).Average(j => Moments.Variance(table.Differences(j, j + 1))) / 2),
+            DegreesOfFreedom = (table.Athletes - 1) * (k - 1.0) * (k - 1.0) / (1.5 * k - 2),
+            Athletes = table.Athletes,
+            Method = $"root mean square over {k - 1} neighbouring pairs of trials",
+        };
+    }
 }

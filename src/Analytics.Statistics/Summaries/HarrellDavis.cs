@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using Analytics.Statistics.Distributions;
 
 namespace Analytics.Statistics.Summaries;
 
@@ -18,7 +18,7 @@ public static class HarrellDavis
         foreach (var value in values.Order())
         {
             i++;
-            var upTo = i == n ? 1 : SpecialFunctions.BetaRegularized((n + 1) * p, (n + 1) * (1 - p), (double)i / n);
+            var upTo = i == n ? 1 : BetaLaw.Cdf((double)i / n, (n + 1) * p, (n + 1) * (1 - p));
             sum += (upTo - before) * value;
             before = upTo;
         }

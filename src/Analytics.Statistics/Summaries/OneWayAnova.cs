@@ -24,7 +24,7 @@ public sealed record OneWayAnova(double BetweenSquares, double WithinSquares, in
     public double F => BetweenMeanSquare / WithinMeanSquare;
 
     /// <summary>Probability of an F at least as large when all groups share one mean.</summary>
-    public double P => FisherLaw.Above(F, DfBetween, DfWithin);
+    public double P => FisherLaw.UpperTail(F, DfBetween, DfWithin);
 
     /// <summary>Share of the sum of squares that lies between groups.</summary>
     public double RSquared => BetweenSquares / (BetweenSquares + WithinSquares);

@@ -50,7 +50,7 @@ public static class Quantiles
 
     internal static double OfSorted(double[] sorted, double p, QuantileType type)
     {
-        Require.Between(p, 0, 1, nameof(p));
+        Require.Within(p, 0, 1, nameof(p));
         var n = sorted.Length;
         // Places that should be whole come out a few units in the last digit off; without this slack a step would be missed.
         var slack = 4 * 2.220446049250313e-16 * n;

@@ -1,3 +1,4 @@
+using Analytics.Statistics.Distributions;
 using Analytics.Statistics.Results;
 
 namespace Analytics.Statistics.Summaries;
@@ -60,13 +61,12 @@ public sealed record RobustSummary(int N, double Median, double? Spread, SpreadS
     private static Interval? OrderInterval(double[] sorted, double level)
     {
         var n = sorted.Length;
-        double tail = 0;
         Interval? best = null;
         for (var r = 1; r <= n / 2; r++)
         {
-            tail += MathNet.Numerics.Distributions.Binomial.PMF(0.5, n, r - 1);
-            if (1 - 2 * tail < level) break;
-            best = new(sorted[r - 1], sorted[n - r], 1 - 2 * tail);
+            var reached = 1 - 2 * BinomialLaw.Cdf(r - 1, n, 0.5);
+            if (reached < level) break;
+            best = new(sorted[r - 1], sorted[n - r], reached);
         }
 
         return best;

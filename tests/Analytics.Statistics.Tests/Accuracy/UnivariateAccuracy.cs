@@ -1,3 +1,4 @@
+using Analytics.Statistics.Fitting;
 using Analytics.Statistics.Summaries;
 
 namespace Analytics.Statistics.Tests.Accuracy;
@@ -20,8 +21,35 @@ public sealed class UnivariateAccuracy : AccuracySection
         Set(book, "numacc2", Alternating(1.2, 1.1, 1.3), 1e-14, 1e-13);
         Set(book, "numacc3", Alternating(1000000.2, 1000000.1, 1000000.3), 1e-14, 1e-9);
         Set(book, "numacc4", Alternating(10000000.2, 10000000.1, 10000000.3), 1e-14, 1e-8);
-        book.Leave("sirstv", "one-way analysis of variance: no public type yet");
-        book.Leave("norris", "straight line: no public type yet");
+        OneWay(book);
+        Line(book);
+    }
+
+    private static void OneWay(AccuracyBook book)
+    {
+        var anova = OneWayAnova.Of([.. Oracle.Rows("nist-sirstv.csv").GroupBy(r => r[0]).Select(g => (IReadOnlyList<double>)[.. g.Select(r => Oracle.Number(r[1]))])]);
+        book.Check("sirstv", "df_between", anova.DfBetween, 0);
+        book.Check("sirstv", "df_within", anova.DfWithin, 0);
+        book.Check("sirstv", "SS_between", anova.BetweenSquares, 1e-12);
+        book.Check("sirstv", "SS_within", anova.WithinSquares, 1e-12);
+        book.Check("sirstv", "MS_between", anova.BetweenMeanSquare, 1e-12);
+        book.Check("sirstv", "MS_within", anova.WithinMeanSquare, 1e-12);
+        book.Check("sirstv", "F", anova.F, 1e-12);
+        book.Check("sirstv", "R2", anova.RSquared, 1e-12);
+        book.Check("sirstv", "resid_sd", anova.ResidualStandardDeviation, 1e-12);
+    }
+
+    private static void Line(AccuracyBook book)
+    {
+        var line = StraightLine.Of(Oracle.Column("nist-norris.csv", 1), Oracle.Column("nist-norris.csv", 0));
+        book.Check("norris", "intercept", line.Intercept, 1e-12);
+        book.Check("norris", "slope", line.Slope, 1e-14);
+        book.Check("norris", "se_intercept", line.InterceptError, 1e-12);
+        book.Check("norris", "se_slope", line.SlopeError, 1e-12);
+        book.Check("norris", "resid_sd", line.ResidualStandardDeviation, 1e-12);
+        book.Check("norris", "R2", line.RSquared!.Value, 1e-14);
+        book.Check("norris", "MS_resid", line.ResidualMeanSquare, 1e-12);
+        book.Check("norris", "F", line.F!.Value, 1e-12);
     }
 
     private static double[] Alternating(double first, double low, double high)

@@ -14,6 +14,8 @@ internal static class ReliabilityTables
         "weir_B" => Columns("weir-2005.csv", 3, 4),
         "retest3" => Columns("retest-three-trials.csv", 1, 2, 3),
         "retest3_first2" => Columns("retest-three-trials.csv", 1, 2),
+        "pefr_wright" => Columns("bland-altman-1986.csv", 1, 2),
+        "pefr_mini" => Columns("bland-altman-1986.csv", 3, 4),
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, null),
     };
 
