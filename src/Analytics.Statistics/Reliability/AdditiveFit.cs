@@ -52,6 +52,7 @@ internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom,
             squares += row.Sum(c => Math.Pow(c.Value - effects[c.Trial] - level, 2));
         }
 
+        squares = Rounding.Dropped(squares, rows.Sum(r => r.Length), rows.Max(r => r.Max(c => Math.Abs(c.Value))));
         return new(squares, rows.Sum(r => r.Length) - rows.Length - rank, rows.Length, [.. effects]);
     }
 }

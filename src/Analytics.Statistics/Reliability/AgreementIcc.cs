@@ -12,9 +12,11 @@ internal static class AgreementIcc
         if (e <= 0 && j <= 0) return (r, new(1, 1, level), ms.DfResidual);
 
         // Multiplied through by the residual mean square, so that it may be 0. The degrees of freedom are not rounded.
-        var mix = n * (1 + (k - 1) * r) - k * r;
-        var v = (k - 1) * (n - 1) * Math.Pow(k * r * j + mix * e, 2)
-            / ((n - 1) * k * k * r * r * j * j + mix * mix * e * e);
+        // They are taken at a correlation of 0 when the estimate lies below it: there they would fall toward 0 and the interval would miss the estimate.
+        var at = Math.Max(r, 0);
+        var mix = n * (1 + (k - 1) * at) - k * at;
+        var v = (k - 1) * (n - 1) * Math.Pow(k * at * j + mix * e, 2)
+            / ((n - 1) * k * k * at * at * j * j + mix * mix * e * e);
         var upper = FisherLaw.Quantile((1 + level) / 2, n - 1, v);
         var lower = FisherLaw.Quantile((1 + level) / 2, v, n - 1);
         return (r, new(

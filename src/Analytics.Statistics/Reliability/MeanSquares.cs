@@ -85,6 +85,9 @@ public sealed record MeanSquares(
             }
         }
 
+        var largest = Enumerable.Range(0, n).Max(i => Enumerable.Range(0, k).Max(j => Math.Abs(table[i, j]!.Value)));
+        residual = Rounding.Dropped(residual, n * k, largest);
+        within = Rounding.Dropped(within, n * k, largest);
         return new(
             n, k,
             k * rowMeans.Sum(m => (m - grand) * (m - grand)) / (n - 1),

@@ -33,4 +33,17 @@ public class CoefficientOfVariationTests
     [Fact]
     public void FromTrials_Zero_NamesValue()
         => Assert.Contains("A trial is 0; a percentage error needs values above 0", Assert.Throws<ArgumentException>(() => CoefficientOfVariation.FromTrials(TrialTable.FromPairs([0, 1], [1, 2]))).Message, StringComparison.Ordinal);
+
+    // Same within-athlete ratios: 100 (exp(SD of logs) − 1) by R: sd(log(c(100, 110))) = 0.0673945.
+    [Fact]
+    public void FromAttempts_TwoAttempts_MatchesLogSd()
+        => Oracle.Close(100 * (Math.Exp(0.067394474455747172) - 1), CoefficientOfVariation.FromAttempts([[100, 110], [200, 220]]).Percent, 1e-10);
+
+    [Fact]
+    public void DetectableChange_RiseIsLargerThanFall()
+    {
+        var change = CoefficientOfVariation.FromTrials(ReliabilityTables.Of("retest3")).DetectableChange();
+        Oracle.Close(1, (1 + change.High / 100) * (1 + change.Low / 100), 1e-12);
+        Assert.True(change.High > -change.Low);
+    }
 }

@@ -83,4 +83,32 @@ public class TypicalErrorsTests
 
     [Fact]
     public void Known_Zero_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() => TypicalError.Known(0, "published"));
+
+    // Weir 2005 prints MD = SEM × 1.96 × √2; R: t instead of z for 7 degrees of freedom, qt(.975, 7) = 2.364624.
+    [Fact]
+    public void DetectableChange_FewDegreesOfFreedom_IsLargerThanTheUsualFormula()
+    {
+        var te = TypicalErrors.FromTrials(ReliabilityTables.Of("weir_A"));
+        Oracle.Close(20.94634754095381, te.DetectableChangeOfKnownError(), 1e-12);
+        Oracle.Close(20.94634754095381 * 2.364624251592784 / 1.959963984540054, te.DetectableChange(), 1e-10);
+        var change = te.MinimalDetectableChange();
+        Oracle.Close(te.DetectableChange(), change.Value, 1e-14);
+        Oracle.Close(te.Interval().High / te.Value, change.Interval!.Value.High / change.Value, 1e-12);
+    }
+
+    [Fact]
+    public void Sheet_NamesMethodDegreesOfFreedomAndWhoIsMissing()
+    {
+        var text = TypicalErrors.FromTrials(TrialTable.FromPairs([1, 2, 4, 9], [1.5, 2, 3.5, null])).ToString();
+        Assert.Contains("3 athletes with a repeat; 1 without a repeat say nothing about error", text, StringComparison.Ordinal);
+        Assert.Contains("[hopkins2000]", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_ExactRepeats_WarnsOfCopiedValues()
+        => Assert.Contains("copied values", TypicalErrors.FromTrials(TrialTable.FromPairs([1, 2, 3], [2, 3, 4])).ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void FromAttempts_Infinity_NamesPlace()
+        => Assert.Contains("values[1] is", Assert.Throws<ArgumentException>(() => TypicalErrors.FromAttempts([[1, double.NegativeInfinity]])).Message, StringComparison.Ordinal);
 }
