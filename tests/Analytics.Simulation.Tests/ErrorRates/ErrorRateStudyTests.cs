@@ -1,10 +1,12 @@
 using Analytics.Simulation.ErrorRates;
+using Analytics.Simulation.ErrorRates.Grid;
 
 namespace Analytics.Simulation.Tests.ErrorRates;
 
 public class ErrorRateStudyTests
 {
     private static readonly ErrorRateStudy Kept = ErrorRateStudy.Run(Scenario.AsKept, 2, 1);
+    private static readonly GridStudy Few = GridStudy.Run(Registry.Intervals, Registry.Verdicts, Registry.Rates, 2, 1, 2);
     private static readonly ErrorRateStudy Sizes = ErrorRateStudy.Run(Scenario.KnownSizes, 2, 1);
 
     /// <summary>Every kind of count finds something to count; a chain that silently compares nothing would give empty tables.</summary>
@@ -46,10 +48,21 @@ public class ErrorRateStudyTests
     [Fact]
     public void Write_SameSeasons_GivesTheSameDocumentWithEveryMetric()
     {
-        var first = ErrorRatesDocument.Write(Kept, Kept, Sizes);
-        Assert.Equal(first, ErrorRatesDocument.Write(ErrorRateStudy.Run(Scenario.AsKept, 2, 1), Kept, Sizes));
+        var first = ErrorRatesDocument.Write(ErrorRatesDocument.Seasons(Kept, Kept, Sizes), Few);
+        Assert.Equal(first, ErrorRatesDocument.Write(ErrorRatesDocument.Seasons(ErrorRateStudy.Run(Scenario.AsKept, 2, 1), Kept, Sizes), Few));
         Assert.All(JudgedMetric.All, m => Assert.Contains(Analytics.Metrics.Catalogue.MetricCatalogue.Get(m.Id).Label, first, StringComparison.Ordinal));
         Assert.DoesNotContain("NaN", first, StringComparison.Ordinal);
+    }
+
+    /// <summary>A second half written anew leaves the first as it stands, and the command in the head names its seasons.</summary>
+    [Fact]
+    public void Kept_DocumentWrittenBefore_GivesItsSeasonsBack()
+    {
+        var seasons = ErrorRatesDocument.Seasons(Kept, Kept, Sizes);
+        var document = ErrorRatesDocument.Write(seasons, Few);
+        Assert.Equal(seasons, ErrorRatesDocument.Kept(document));
+        Assert.Contains("error-rates --seasons 2 --seed 1 --draws 2 --grid-seed 1 --out", document, StringComparison.Ordinal);
+        Assert.Throws<ArgumentException>(() => ErrorRatesDocument.Kept("# Something else"));
     }
 
     [Fact]

@@ -1,24 +1,55 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Analytics.Metrics.Catalogue;
+using Analytics.Simulation.ErrorRates.Grid;
+using Analytics.Simulation.ErrorRates.Grid.Document;
 
 namespace Analytics.Simulation.ErrorRates;
 
 /// <summary>docs/error-rates.md: the counts as tables, with what they mean.</summary>
-public static class ErrorRatesDocument
+public static partial class ErrorRatesDocument
 {
-    public static string Write(ErrorRateStudy kept, ErrorRateStudy modelsTrue, ErrorRateStudy sizes) => string.Join("\n",
-        Head(kept), Sprints(kept, modelsTrue), Maxima(kept, modelsTrue), Changes(kept), MixedLifts(kept, modelsTrue), Hits(sizes), Held(kept));
+    private const string FirstPart = "## Part 1: whole seasons", SecondPart = "## Part 2: ";
 
-    private static string Head(ErrorRateStudy study) => string.Create(CultureInfo.InvariantCulture,
+    /// <summary>The whole document.</summary>
+    /// <param name="seasons">The part of whole seasons, <see cref="Seasons"/> or <see cref="Kept"/>.</param>
+    /// <param name="grid">The rest.</param>
+    public static string Write(string seasons, GridStudy grid) => string.Join("\n", Head(seasons, grid), InShort.Of(grid), seasons, GridDocument.Write(grid));
+
+    /// <summary>The part of whole seasons.</summary>
+    public static string Seasons(ErrorRateStudy kept, ErrorRateStudy modelsTrue, ErrorRateStudy sizes) => string.Join("\n",
+        SeasonsHead(kept), Sprints(kept, modelsTrue), Maxima(kept, modelsTrue), Changes(kept), MixedLifts(kept, modelsTrue), Hits(sizes), Held(kept));
+
+    /// <summary>The part of whole seasons of a document written before.</summary>
+    /// <exception cref="ArgumentException">It has none.</exception>
+    public static string Kept(string document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        var (from, to) = (document.IndexOf(FirstPart, StringComparison.Ordinal), document.IndexOf(SecondPart, StringComparison.Ordinal));
+        return from >= 0 && to > from
+            ? document[from..(to - 1)]
+            : throw new ArgumentException($"The document has no \"{FirstPart}\" to keep; let seasons run.", nameof(document));
+    }
+
+    private static string Head(string seasons, GridStudy grid) => string.Create(CultureInfo.InvariantCulture,
         $"""
         # How often the conclusions are wrong
 
-        Written by
+        Written by one command, in a few minutes on two cores; the same seeds give the same figures on any number of threads:
 
-            dotnet run -c Release --project tests/Analytics.Simulation -- error-rates --seasons {study.Seasons} --seed {study.Seed} --out docs/error-rates.md
+            dotnet run -c Release --project tests/Analytics.Simulation -- error-rates {Options().Match(seasons).Value} --draws {grid.Draws} --grid-seed {grid.Seed} --out docs/error-rates.md
 
-        which makes the season of the invented club anew {study.Seasons} times with other athletes, other luck and other typing errors (seeds {study.Seed} and
-        up; [demo-data.md](demo-data.md) has the model), reads each from files, and sends it through the same readers, fits, typical errors and
+        Part 1 sends whole simulated seasons through the report's own chain. Part 2 measures each interval and each verdict by itself over a grid of
+        squads, tests and kinds of error (`--seasons 0` does part 2 only and keeps part 1 as it stands). Everything is held against a known truth.
+
+        """);
+
+    private static string SeasonsHead(ErrorRateStudy study) => string.Create(CultureInfo.InvariantCulture,
+        $"""
+        {FirstPart}
+
+        The season of the invented club is made anew {study.Seasons} times with other athletes, other luck and other typing errors (`--seasons {study.Seasons} --seed {study.Seed}`,
+        one seed a season; [demo-data.md](demo-data.md) has the model), read from files, and sent through the same readers, fits, typical errors and
         verdict rule as a testing-day report. What is concluded is then held against the truth.
 
         Three kinds of season: **as kept** like the one in `data-demo`; **models true**, where the clock starts with the first movement, so that
@@ -182,4 +213,7 @@ public static class ErrorRatesDocument
     }
 
     private static string Label(JudgedMetric metric) => MetricCatalogue.Get(metric.Id).Label;
+
+    [GeneratedRegex("--seasons \\d+ --seed \\d+")]
+    private static partial Regex Options();
 }
