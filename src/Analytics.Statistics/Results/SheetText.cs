@@ -14,7 +14,7 @@ internal static class SheetText
         foreach (var row in rows)
         {
             // Names and notes flush left, figures flush right.
-            var padded = row.Select((c, i) => i == 0 || cells.Heads[i] == "note" ? c.PadRight(widths[i]) : c.PadLeft(widths[i]));
+            var padded = row.Select((c, i) => i == 0 || cells.Heads[i] == SheetColumns.NoteHead ? c.PadRight(widths[i]) : c.PadLeft(widths[i]));
             text.Append("  ").Append(string.Join("  ", padded).TrimEnd()).Append('\n');
         }
 
