@@ -41,7 +41,7 @@ public sealed record WithinGroupSpread(double StandardDeviation, double? ErrorVa
         if (profile.Worthwhile.TryGetValue(day.Metric.Id, out var set)) return SmallestWorthwhileChange.Anchored(set, "set by the coach");
         if (spread is null) return new(null, $"none: fewer than {Fewest} athletes to compare within groups");
         var among = FormattableString.Invariant(
-            $"athletes of the same group ({spread.Athletes} in {spread.Groups} groups, {day.Values.Max(v => v.Date):yyyy-MM-dd})");
+            $"athletes of the same group ({spread.Athletes} in {spread.Groups} groups, {day.Values.Max(v => v.Date):d MMMM yyyy})");
         return spread.ErrorVariance is { } error
             ? SmallestWorthwhileChange.OfTrueSpread(spread.StandardDeviation, Math.Sqrt(error), 1, profile.WorthwhileShare, among)
             : SmallestWorthwhileChange.OfObservedSpread(spread.StandardDeviation, profile.WorthwhileShare, among);

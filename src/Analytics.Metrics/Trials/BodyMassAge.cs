@@ -12,6 +12,6 @@ public static class BodyMassAge
     /// <param name="day">The athlete's day.</param>
     public static string? Remark(AthleteDay day)
         => day.BodyMassDate is { } weighed && day.Date.DayNumber - weighed.DayNumber > StaleAfterDays
-            ? string.Create(CultureInfo.InvariantCulture, $"body mass from {weighed:yyyy-MM-dd}")
+            ? string.Create(CultureInfo.InvariantCulture, $"body mass from {weighed:d MMMM yyyy}")
             : null;
 }

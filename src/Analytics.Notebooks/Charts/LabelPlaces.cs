@@ -19,12 +19,11 @@ internal readonly record struct LabelPlace(int Mark, Side Side, bool Everywhere)
 
 /// <summary>
 /// Finds places for names beside marks so that none covers another name or a named mark, and as few of the other marks
-/// as can be. A name that has free room only in a wide chart is left out of a narrow one.
+/// as can be: a named mark without its name is worse than a name over unnamed marks. A name that has free room only in a wide chart is left out of a narrow one.
 /// </summary>
 internal static class LabelPlaces
 {
     private const double Font = 12;
-    private const int MostCovered = 2;
     private const double Wide = 620;
     private const double Narrow = CurvePlot.NarrowestPlot;
 
@@ -40,7 +39,7 @@ internal static class LabelPlaces
         for (var i = 0; i < marks.Count; i++)
         {
             if (marks[i].Name.Length == 0) continue;
-            var sides = Enum.GetValues<Side>().Select(s => (Side: s, Covered: wide.Covered(i, s))).Where(s => s.Covered <= MostCovered).OrderBy(s => s.Covered).ToList();
+            var sides = Enum.GetValues<Side>().Select(s => (Side: s, Covered: wide.Covered(i, s))).Where(s => s.Covered < int.MaxValue).OrderBy(s => s.Covered).ToList();
             if (sides.Count == 0) continue;
             var side = sides[0].Side;
             wide.Take(i, side);

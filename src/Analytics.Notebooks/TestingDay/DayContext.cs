@@ -25,7 +25,8 @@ internal sealed class DayContext
         _today = Today.Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal);
         // One set of gates times a season, so its runs share one timing error.
         var sprints = SprintMetrics.PooledOver(season.Days.SelectMany(d => d.Athletes)).ToDictionary(m => m.Id, StringComparer.Ordinal);
-        Metrics = [.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))];
+        List<Metric> known = [.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))];
+        Metrics = [.. SquadGates.Of(known, Before is null ? [Today.Athletes] : [Before.Athletes, Today.Athletes])];
         Groups = [.. season.Athletes.Select(a => a.Group).Distinct()];
         Profile = new SquadProfile
         {

@@ -7,14 +7,10 @@ namespace Analytics.Season.Checks;
 
 /// <summary>
 /// Holds back the sprints of a day whose gates stood at yards where the head says metres, or the other way: the whole squad
-/// is 5 to 9 % off its other days at every gate, and the other unit brings it back. Runs of one timing and start only.
+/// is 5 to 9 % off its other days, more at the far gates, as the other unit would make it. Runs of one timing and start only.
 /// </summary>
 internal static class GateUnits
 {
-    // A squad does not change by more than this at every gate from one day to another; common practice, no source.
-    private const double Off = 0.045;
-    private const double Explained = 0.025;
-
     /// <summary>Checks all days against one another, the latest first.</summary>
     public static void HoldBack(IReadOnlyCollection<CandidateDay> days)
     {
@@ -35,12 +31,12 @@ internal static class GateUnits
     /// <summary>The unit the gates of a day stood at, where it is not that of the head.</summary>
     private static string? Meant(RunHistory history, DateOnly day)
     {
-        var athletes = history.On(day).Where(a => a.Others is not null).ToList();
+        var athletes = history.On(day).ToList();
         if (athletes.Count < MeasureHistory.FewestAthletes) return null;
-        double Ratio(double stretch) => Middle.Of(athletes.Select(a => Middle.Of(a.Runs.SelectMany(r => r.Splits).Select(s => s.Time.Seconds / a.Others!.TimeAt(s.Distance.Metres * stretch)))));
-        if (Math.Abs(Ratio(1) - 1) < Off) return null;
-        if (Math.Abs(Ratio(UnitFactors.MetresPerYard) - 1) < Explained) return "yd";
-        return Math.Abs(Ratio(1 / UnitFactors.MetresPerYard) - 1) < Explained ? "m" : null;
+        var shift = new GateShift(athletes);
+        if (!shift.IsImplausible()) return null;
+        if (shift.IsExplainedBy(UnitFactors.MetresPerYard)) return "yd";
+        return shift.IsExplainedBy(1 / UnitFactors.MetresPerYard) ? "m" : null;
     }
 
     private static void HoldBackDay(CandidateDay day, IReadOnlyList<Candidate> runs, string meant)
@@ -48,7 +44,7 @@ internal static class GateUnits
         foreach (var table in runs.GroupBy(r => r.Table).Where(t => t.Key.Head.Gates.Any(g => !g.Name.EndsWith(meant, StringComparison.Ordinal))))
         {
             var heads = string.Join(", ", table.Key.Head.Gates.Select(table.Key.Head.HeadOf));
-            table.Key.Tally.HoldBackRows(new CellFault(heads, "", $"all {table.Count()} runs differ from the other days of the same athletes at every gate; the gates look as if they stood at {(meant is "yd" ? "yards" : "metres")}",
+            table.Key.Tally.HoldBackRows(new CellFault(heads, "", $"all {table.Count()} runs differ from the other days of the same athletes, the more the farther the gate; the gates look as if they stood at {(meant is "yd" ? "yards" : "metres")}",
                 $"If they did, name the columns for {meant}, such as t_10{meant}_s. If they are right, write yes in a column 'checked'."), table.Count());
             day.Remove(table.Select(r => r.Trial).ToHashSet<Trial>(ReferenceEqualityComparer.Instance));
         }

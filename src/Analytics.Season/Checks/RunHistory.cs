@@ -21,9 +21,13 @@ internal sealed class RunHistory
         }
     }
 
-    /// <summary>Each athlete's runs of a day, and his curve from other days; null without any.</summary>
-    public IEnumerable<(IReadOnlyList<SprintTrial> Runs, RunCurve? Others)> On(DateOnly day)
-        => athletes.Where(a => a.Value.ContainsKey(day)).Select(a => ((IReadOnlyList<SprintTrial>)a.Value[day], Others(a.Key, a.Value, day)));
+    /// <summary>The athletes of a day who have a curve from other days.</summary>
+    public IEnumerable<DayRuns> On(DateOnly day)
+        => from athlete in athletes
+           where athlete.Value.ContainsKey(day)
+           let others = Others(athlete.Key, athlete.Value, day)
+           where others is not null
+           select new DayRuns(athlete.Value[day], others, athlete.Value.Keys.Where(d => d != day).Min(d => Math.Abs(d.DayNumber - day.DayNumber)));
 
     /// <summary>Takes a day out, once it is known to be wrong.</summary>
     public void Remove(DateOnly day)
@@ -39,3 +43,9 @@ internal sealed class RunHistory
         return curve;
     }
 }
+
+/// <summary>One athlete's runs of a day.</summary>
+/// <param name="Runs">The runs.</param>
+/// <param name="Others">His curve from other days.</param>
+/// <param name="DaysApart">Days to the nearest of them.</param>
+internal sealed record DayRuns(IReadOnlyList<SprintTrial> Runs, RunCurve Others, int DaysApart);

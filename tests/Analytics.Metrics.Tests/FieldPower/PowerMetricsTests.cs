@@ -37,7 +37,7 @@ public class PowerMetricsTests
     public void Stair_MassWeighedLongAgo_IsRemarkedOn()
     {
         var day = Days.With(Days.Stair(1.05, 0.5)) with { BodyMassDate = Days.Date.AddDays(-60) };
-        Assert.Equal("body mass from 2026-01-01", Assert.Single(PowerMetrics.Stair.FromTrials(day)).Doubt);
+        Assert.Equal("body mass from 1 January 2026", Assert.Single(PowerMetrics.Stair.FromTrials(day)).Doubt);
     }
 
     // 100 kg, 0.90 m, 0.80 s: 1103.625 W (tests/oracles/jumping/bar.csv).

@@ -87,7 +87,7 @@ public class VerticalJumpMetricsTests
             BodyMass = Mass.FromKilograms(130),
             BodyMassDate = Days.Date.AddDays(-15),
         };
-        Assert.Equal("extrapolated: body mass above 110 kg; body mass from 2026-02-15",
+        Assert.Equal("extrapolated: body mass above 110 kg; body mass from 15 February 2026",
             Assert.Single(VerticalJumpMetrics.CountermovementPeakPower.FromTrials(day)).Doubt);
         Assert.DoesNotContain("body mass from",
             Assert.Single(VerticalJumpMetrics.CountermovementPeakPower.FromTrials(day with { BodyMassDate = Days.Date.AddDays(-14) })).Doubt, StringComparison.Ordinal);

@@ -49,7 +49,7 @@ public class SquadChangeTests
         var change = profile.Change(Metric(published: s_one), Days(March, values), Days(April, values));
         // Each group: 48, 50, 52 twice; squares 16 on 5 degrees: observed variance 3.2, true 2.2.
         Assert.Equal(0.2 * Math.Sqrt(2.2), change.Worthwhile.Value!.Value, 12);
-        Assert.Contains("0.2 of the SD between athletes of the same group (12 in 2 groups, 2026-03-02), test error taken off", change.Worthwhile.Basis, StringComparison.Ordinal);
+        Assert.Contains("0.2 of the SD between athletes of the same group (12 in 2 groups, 2 March 2026), test error taken off", change.Worthwhile.Basis, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -79,7 +79,7 @@ public class SprintMetricsTests
     public void Momentum_OldBodyMass_IsRemarkedOn()
     {
         var day = Days.With(Runs.Of(StartType.FirstMovement, Gates.FiveGates)) with { BodyMassDate = Days.Date.AddDays(-60) };
-        Assert.Equal("body mass from 2026-01-01", Assert.Single(Values("momentum_10yd", day)).Doubt);
+        Assert.Equal("body mass from 1 January 2026", Assert.Single(Values("momentum_10yd", day)).Doubt);
     }
 
     [Fact]

@@ -100,7 +100,7 @@ public class StrengthMetricsTests
     {
         var day = Sets.DayOf(Hundred, Sets.Day.AddDays(-40), Sets.Of("back_squat", 120, 12));
 
-        Assert.Equal("estimated from 12 repetitions, more than 10; body mass from 2026-01-21", Assert.Single(StrengthMetrics.RelativeBackSquat.FromTrials(day)).Doubt);
+        Assert.Equal("estimated from 12 repetitions, more than 10; body mass from 21 January 2026", Assert.Single(StrengthMetrics.RelativeBackSquat.FromTrials(day)).Doubt);
     }
 
     [Fact]

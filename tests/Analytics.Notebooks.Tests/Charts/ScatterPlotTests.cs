@@ -58,6 +58,16 @@ public sealed class ScatterPlotTests
     }
 
     [Fact]
+    public void ToHtml_MarkAmongManyUnnamedOnes_StillHasItsName()
+    {
+        // A ring of players so dense that the name covers more than a few of them on every side.
+        var crowd = Enumerable.Range(0, 200).Select(i => new ScatterPoint($"P{i}", 100 + (12 * Math.Cos(i)), 6.5 + (0.5 * Math.Sin(i * 7)), "a player"));
+        var plot = Plot([.. crowd, new("Running backs", 100, 6.5, "middle of a group", Labelled: true)]);
+
+        Assert.Contains("Running backs", Drawing(plot).Elements("text").Select(t => t.Value));
+    }
+
+    [Fact]
     public void ToHtml_LabelledPoint_ShowsItsName()
     {
         var texts = Drawing(Plot(new("Aldous", 90, 7, Labelled: true), new("Brannock", 120, 6))).Elements("text").Select(t => t.Value).ToArray();

@@ -30,6 +30,27 @@ public sealed class TestingDayReportTests
     }
 
     [Fact]
+    public void Sprints_GatesAtMetres_NoPredictedYardsBeside()
+    {
+        // Gates at 5, 10 and 20 m: a time at 10 yd could be predicted, but nobody needs it beside the measured one.
+        using var season = ThreeDays();
+        var text = string.Concat(All(TestingDayReport.Open(season.Folder, since: "2026-01-15")).Select(b => b.ToText()));
+        Assert.Contains("10 m", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("10 yd sprint", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("no gate at 10 yd", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Doubts_OldBodyMass_WritesTheDateInWords()
+    {
+        using var season = ThreeDays();
+        season.Write("testing/2026-01-12/body.csv", "athlete_id;mass_kg\n" + string.Concat(Enumerable.Range(1, WrittenSeason.Players).Select(i => $"{WrittenSeason.Id(i)};{90 + i}\n")));
+        var text = string.Concat(All(TestingDayReport.Open(season.Folder, since: "2026-01-15")).Select(b => b.ToText()));
+        Assert.Contains("body mass from 12 January 2026", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("body mass from 2026", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Answers_EveryoneMuchWeaker_SaysSquatGotWorse()
     {
         using var season = ThreeDays(squatGain: -25);
