@@ -57,7 +57,7 @@ public sealed record CoefficientOfVariation : Result
             "Typical error in per cent", $"{LogError.Method}, on logarithms [hopkins2000]",
             [
                 new("coefficient of variation", Percent, "%") { Interval = Interval(), DegreesOfFreedom = LogError.DegreesOfFreedom },
-                new("coefficient of variation", Percent, "%") { Interval = Interval(0.90) },
+                new("the same, 90 % interval", Percent, "%") { Interval = Interval(0.90) },
                 new("times/divide factor", Factor),
                 new("SD over mean of a log-normal law", LogNormalPercent, "%"),
                 new("detectable rise", change.High, "%") { Note = "95 %" },

@@ -81,8 +81,8 @@ public sealed record ErrorGrowth(
     public override ResultSheet Sheet() => new(
         "Does error grow with the score?", "rank correlation of each athlete's scatter with their mean, trial effects taken out (common practice)",
         [
-            new("rank correlation, unit of the test", RankCorrelation) { Note = P is { } p ? FormattableString.Invariant($"p {p:0.####}") : "none: no spread" },
-            new("rank correlation, logarithms", LogRankCorrelation) { Note = LogP is { } q ? FormattableString.Invariant($"p {q:0.####}") : "none: values not above 0, or no spread" },
+            new("rank correlation, unit of the test", RankCorrelation) { Note = P is { } p ? SheetProbability.Of(p) : "none: no spread" },
+            new("rank correlation, logarithms", LogRankCorrelation) { Note = LogP is { } q ? SheetProbability.Of(q) : "none: values not above 0, or no spread" },
             new("log-likelihood gained by logarithms", LogGain) { Note = "clear beyond ±2" },
         ])
     { Basis = $"{Athletes} athletes with a repeat", Remarks = [Words] };

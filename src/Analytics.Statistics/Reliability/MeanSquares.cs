@@ -112,7 +112,7 @@ public sealed record MeanSquares(
     { Basis = $"{Athletes} athletes, {Trials} trials" };
 
     private string Test(double f, int df)
-        => FormattableString.Invariant($"F {f:0.###}, p {Distributions.FisherLaw.UpperTail(f, df, DfResidual):0.####}");
+        => FormattableString.Invariant($"F {f:0.###}, {SheetProbability.Of(Distributions.FisherLaw.UpperTail(f, df, DfResidual))}");
 
     private static double Ratio(double numerator, double denominator)
         => denominator > 0 ? numerator / denominator : numerator > 0 ? double.PositiveInfinity : 0;

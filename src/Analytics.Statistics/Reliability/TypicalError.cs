@@ -88,7 +88,7 @@ public sealed record TypicalError : Result
             "Typical error", $"{Method} [hopkins2000]",
             [
                 new("typical error", Value) { Interval = Interval(), DegreesOfFreedom = DegreesOfFreedom },
-                new("typical error", Value) { Interval = Interval(0.90) },
+                new("the same, 90 % interval", Value) { Interval = Interval(0.90) },
                 new("minimal detectable change", change.Value) { Interval = change.Interval, Note = "95 %: an unchanged athlete passes it 1 time in 20" },
                 new("the same, error taken as known", DetectableChangeOfKnownError()),
             ])

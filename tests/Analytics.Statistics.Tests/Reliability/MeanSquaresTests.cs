@@ -32,6 +32,14 @@ public class MeanSquaresTests
         => Assert.Equal(-2, MeanSquares.Of(TrialTable.FromPairs([1, 3], [3, 1])).TrueVariance, 12);
 
     [Fact]
+    public void Sheet_TinyP_IsNotPrintedAsZero()
+        => Assert.Contains("F 185.219, p < 0.0001", MeanSquares.Of(ReliabilityTables.Of("retest3")).ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Sheet_NoRealSpread_SaysSo()
+        => Assert.Contains("no between-athlete variance was found (estimate -2)", MeanSquares.Of(TrialTable.FromPairs([1, 3], [3, 1])).ToString(), StringComparison.Ordinal);
+
+    [Fact]
     public void Of_MissingTrial_SaysHowMany()
     {
         var error = Assert.Throws<ArgumentException>(() => MeanSquares.Of(TrialTable.FromPairs([1, 2, null], [1, 2, 3])));

@@ -24,6 +24,12 @@ public class TrialTableTests
     public void FromRows_NotANumber_NamesCell()
         => Assert.Contains("Row 0, trial 1 is NaN; write null", Assert.Throws<ArgumentException>(() => TrialTable.FromRows([[1, double.NaN]])).Message, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(double.NegativeInfinity)]
+    public void FromRows_Infinite_NamesCell(double bad)
+        => Assert.Contains("Row 1, trial 0 is", Assert.Throws<ArgumentException>(() => TrialTable.FromRows([[1, 2], [bad, 1]])).Message, StringComparison.Ordinal);
+
     [Fact]
     public void FromRows_Empty_Throws() => Assert.Throws<ArgumentException>(() => TrialTable.FromRows([]));
 
