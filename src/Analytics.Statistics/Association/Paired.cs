@@ -59,6 +59,13 @@ internal static class Paired
 /// <summary>Means and centred sums of squares and products of n pairs.</summary>
 internal readonly record struct PairSums(double MeanX, double MeanY, double XX, double YY, double XY, int N)
 {
-    /// <summary>Pearson's r, kept inside −1 to 1 against rounding.</summary>
-    public double Correlation => Math.Clamp(XY / Math.Sqrt(XX) / Math.Sqrt(YY), -1, 1);
+    /// <summary>Pearson's r; what differs from ±1 by rounding only is ±1.</summary>
+    public double Correlation
+    {
+        get
+        {
+            var r = XY / Math.Sqrt(XX) / Math.Sqrt(YY);
+            return 1 - Math.Abs(r) < 1e-14 ? Math.Sign(r) : r;
+        }
+    }
 }

@@ -1,3 +1,4 @@
+using Analytics.Statistics.Association;
 using Analytics.Statistics.Distributions;
 using Analytics.Statistics.Resampling;
 using Analytics.Statistics.Tests.Resampling;
@@ -22,7 +23,7 @@ public sealed class BootstrapAccuracy : AccuracySection
         Limit(book, Bootstrap.Correlation(LawSchool.Test, LawSchool.Grade, new() { Resamples = 400_000, Seed = 1 }));
         Enumerated(book);
         MedianLaw(book);
-        book.Leave("law15", "intervals of a correlation stand in the section on association", "fisher_z", "fisher_lo95", "fisher_hi95", "fisher_lo90", "fisher_hi90");
+        Fisher(book);
         book.Leave("law15", "the library gives no standard error on this scale; its interval is Fisher's", "se_normal_theory_(1-r2)/sqrt(n-3)");
     }
 
@@ -37,6 +38,17 @@ public sealed class BootstrapAccuracy : AccuracySection
         book.Check("law15", "accel_infinitesimal", law.AccelerationBy(Acceleration.ExactInfluence)!.Value, 1e-11);
         book.Check("law15", "se_infinitesimal_jack", Math.Sqrt(law.Influence!.Sum(u => u * u)) / 15, 1e-11);
         for (var i = 0; i < 15; i++) book.Check("law15", $"r_minus_{i + 1}", law.LeaveOneOut[i], 1e-12);
+    }
+
+    private static void Fisher(AccuracyBook book)
+    {
+        book.Check("law15", "fisher_z", Math.Atanh(Correlation.Pearson(LawSchool.Test, LawSchool.Grade).Value), 1e-12);
+        foreach (var percent in new[] { 90, 95 })
+        {
+            var interval = Correlation.Pearson(LawSchool.Test, LawSchool.Grade, percent / 100.0).Interval!.Value;
+            book.Check("law15", $"fisher_lo{percent}", interval.Low, 1e-12);
+            book.Check("law15", $"fisher_hi{percent}", interval.High, 1e-12);
+        }
     }
 
     private static void Resamples(AccuracyBook book, BootstrapDistribution law)
