@@ -39,9 +39,9 @@ public sealed class ErrorsInBothAccuracy : AccuracySection
     {
         const string set = "pearson1901_others";
         var (line, back, middle) = (LeastSquaresTrend.Of(x, y), LeastSquaresTrend.Of(y, x), ErrorsInBoth.GeometricMean(x, y));
-        book.Check(set, "ols_int", line.Intercept, 1e-12);
-        book.Check(set, "ols_slope", line.Slope, 1e-12);
-        book.Check(set, "inverse_ols_slope", 1 / back.Slope, 1e-12);
+        book.Check(set, "ols_int", line.Line.Intercept, 1e-12);
+        book.Check(set, "ols_slope", line.Line.Slope, 1e-12);
+        book.Check(set, "inverse_ols_slope", 1 / back.Line.Slope, 1e-12);
         book.Check(set, "geometric_mean_slope", middle.Slope, 1e-12);
         book.Check(set, "gm_int", middle.Intercept, 1e-12);
         book.Check(set, "ss_perp_lambda1", ErrorsInBoth.Orthogonal(x, y).PerpendicularSquares, 1e-10);

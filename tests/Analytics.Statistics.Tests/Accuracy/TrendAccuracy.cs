@@ -63,16 +63,16 @@ public sealed class TrendAccuracy : AccuracySection
     {
         var line = LeastSquaresTrend.Of([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12], y);
         const string set = "trend12_OLS";
-        book.Check(set, "intercept", line.Intercept, 1e-12);
-        book.Check(set, "slope", line.Slope, 1e-12);
-        book.Check(set, "se_int", line.InterceptError!.Value, 1e-12);
-        book.Check(set, "se_slope", line.SlopeError!.Value, 1e-12);
-        book.Check(set, "t_slope", line.T!.Value, 1e-12);
-        book.Check(set, "p_slope", line.P!.Value, 1e-11);
-        book.Check(set, "slope_lo95", line.Interval!.Value.Low, 1e-11);
-        book.Check(set, "slope_hi95", line.Interval!.Value.High, 1e-11);
-        book.Check(set, "resid_sd", line.ResidualSd!.Value, 1e-12);
-        book.Check(set, "R2", line.RSquared!.Value, 1e-12);
+        book.Check(set, "intercept", line.Line.Intercept, 1e-12);
+        book.Check(set, "slope", line.Line.Slope, 1e-12);
+        book.Check(set, "se_int", line.Line.InterceptError, 1e-12);
+        book.Check(set, "se_slope", line.Line.SlopeError, 1e-12);
+        book.Check(set, "t_slope", line.Line.Slope / line.Line.SlopeError, 1e-12);
+        book.Check(set, "p_slope", line.Line.P!.Value, 1e-11);
+        book.Check(set, "slope_lo95", line.Line.SlopeEstimate().Interval!.Value.Low, 1e-11);
+        book.Check(set, "slope_hi95", line.Line.SlopeEstimate().Interval!.Value.High, 1e-11);
+        book.Check(set, "resid_sd", line.Line.ResidualStandardDeviation, 1e-12);
+        book.Check(set, "R2", line.Line.RSquared!.Value, 1e-12);
         book.Check("trend12_rank", "durbin_watson", line.DurbinWatson!.Value, 1e-12);
         book.Check("trend12_rank", "lag1_resid", line.SerialCorrelation!.LagOne, 1e-12);
     }

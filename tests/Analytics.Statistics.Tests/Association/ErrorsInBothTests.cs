@@ -37,7 +37,7 @@ public sealed class ErrorsInBothTests
         double[] x = [.. truth.Select(v => v + 0.5 * gauss.Next())], y = [.. truth.Select(v => 1 + 2 * v + gauss.Next())];
         var line = ErrorsInBoth.Deming(x, y, 4);
         Assert.True(line.Interval!.Value.Contains(2));
-        Assert.Equal(1.6, Analytics.Statistics.Trends.LeastSquaresTrend.Of(x, y).Slope, 0.1);
+        Assert.Equal(1.6, Analytics.Statistics.Trends.LeastSquaresTrend.Of(x, y).Line.Slope, 0.1);
     }
 
     [Fact]

@@ -30,8 +30,8 @@ public sealed class TrendTests
         Oracle.Close(a.Interval!.Value.High * 2 / 7, b.Interval!.Value.High, 1e-12);
         Oracle.Close(RepeatedMedians.Of(s_times, s_values).Slope * 2 / 7, RepeatedMedians.Of(later, moved).Slope, 1e-12);
         var (c, d) = (LeastSquaresTrend.Of(s_times, s_values), LeastSquaresTrend.Of(later, moved));
-        Oracle.Close(c.Slope * 2 / 7, d.Slope, 1e-12);
-        Oracle.Close(c.P!.Value, d.P!.Value, 1e-10);
+        Oracle.Close(c.Line.Slope * 2 / 7, d.Line.Slope, 1e-12);
+        Oracle.Close(c.Line.P!.Value, d.Line.P!.Value, 1e-10);
         Oracle.Close(c.DurbinWatson!.Value, d.DurbinWatson!.Value, 1e-10);
         Assert.Equal(MannKendall.Of(s_values).P, MannKendall.Of(moved).P);
     }
@@ -41,7 +41,7 @@ public sealed class TrendTests
     {
         double[] x = [.. s_times.Reverse()], y = [.. s_values.Reverse()];
         Assert.Equal(TheilSen.Of(s_times, s_values).Slopes, TheilSen.Of(x, y).Slopes);
-        Oracle.Close(LeastSquaresTrend.Of(s_times, s_values).Slope, LeastSquaresTrend.Of(x, y).Slope, 1e-13);
+        Oracle.Close(LeastSquaresTrend.Of(s_times, s_values).Line.Slope, LeastSquaresTrend.Of(x, y).Line.Slope, 1e-13);
         Oracle.Close(RepeatedMedians.Of(s_times, s_values).Slope, RepeatedMedians.Of(x, y).Slope, 1e-13);
         // Without the order of time successive residuals mean nothing.
         Assert.Null(TheilSen.Of(x, y).SerialCorrelation);
