@@ -22,12 +22,13 @@ internal sealed class ReferenceResolver(string folder) : MetadataReferenceResolv
     /// <inheritdoc/>
     public override PortableExecutableReference? ResolveMissingAssembly(MetadataReference definition, AssemblyIdentity referenceIdentity)
     {
-        ArgumentNullException.ThrowIfNull(definition);
         ArgumentNullException.ThrowIfNull(referenceIdentity);
         if (ReferenceFiles.FindOfProgram(referenceIdentity.Name) is { } own)
             return ReferenceFiles.Of(own);
-        var beside = Path.Combine(Path.GetDirectoryName(definition.Display ?? "") ?? "", referenceIdentity.Name + ".dll");
-        return Path.IsPathRooted(beside) && File.Exists(beside) ? ReferenceFiles.Of(beside) : null;
+        if (definition is not PortableExecutableReference { FilePath: { } needs })
+            return null;
+        var beside = Path.Combine(Path.GetDirectoryName(needs)!, referenceIdentity.Name + ".dll");
+        return File.Exists(beside) ? ReferenceFiles.Of(beside) : null;
     }
 
     /// <inheritdoc/>
