@@ -21,6 +21,10 @@ internal static class Require
     public static double Within(double value, double low, double high, string name)
         => value >= low && value <= high ? value : throw Bad(name, value, FormattableString.Invariant($"{low} to {high}"));
 
+    /// <summary>Finite and above a bound.</summary>
+    public static double Above(double value, double bound, string name)
+        => double.IsFinite(value) && value > bound ? value : throw Bad(name, value, FormattableString.Invariant($"above {bound} and finite"));
+
     /// <summary>Strictly between 0 and 1.</summary>
     public static double Share(double value, string name)
         => value > 0 && value < 1 ? value : throw Bad(name, value, "above 0 and below 1");
@@ -50,6 +54,15 @@ internal static class Require
                     FormattableString.Invariant($"{name}[{i}] is {values[i]}; every value must be a finite number. Leave a missing value out."), name);
             }
         }
+    }
+
+    /// <summary>Two lists that go together.</summary>
+    public static void SameLength(IReadOnlyList<double> first, IReadOnlyList<double> second, string name)
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second, name);
+        if (first.Count != second.Count)
+            throw new ArgumentException(FormattableString.Invariant($"{name} holds {second.Count} values beside {first.Count}; one each is needed, in the same order."), name);
     }
 
     private static ArgumentOutOfRangeException Bad(string name, double value, string allowed)

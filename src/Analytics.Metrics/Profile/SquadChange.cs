@@ -1,6 +1,7 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Trials;
 using Analytics.Statistics.Change;
+using Analytics.Statistics.Multiplicity;
 
 namespace Analytics.Metrics.Profile;
 
@@ -53,7 +54,7 @@ public sealed record SquadChange
     public int Losses => Athletes.Count(a => a.Verdict == Verdict.ClearLoss);
 
     /// <summary>Clear verdicts, gains and losses together, that chance alone would give if nobody had changed: at most this many.</summary>
-    public ChanceCount ByChance => FlagRates.ByChance(
+    public ChanceFlags ByChance => FlagRates.ByChance(
         Athletes.Count(a => a.Reason is null), Athletes.Count == 0 ? 0 : Rule.LargestFalseFlagRate);
 
     /// <summary>What to bear in mind when reading the table, in words a report can print.</summary>

@@ -3,6 +3,7 @@ using Analytics.Metrics.Profile;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Statistics.Change;
+using Analytics.Statistics.Multiplicity;
 
 namespace Analytics.Notebooks.TestingDay;
 
@@ -23,7 +24,7 @@ internal static class PlayerAnswer
         var gained = Count(changes, Verdict.ClearGain);
         var lost = Count(changes, Verdict.ClearLoss);
         var flags = changes.Sum(c => c.Gains + c.Losses);
-        var chance = FlagRates.ByChance(judged, day.Profile.Rule.LargestFalseFlagRate);
+        var chance = ByChance(changes, judged, day.Profile.Rule.LargestFalseFlagRate);
         // Not "beyond test error": a change beyond it but too small to matter is no clear verdict either.
         var conclusion = gained + lost == 0
             ? "No player clearly gained or lost."
@@ -31,13 +32,18 @@ internal static class PlayerAnswer
         return new(conclusion, Numbers(changes, judged, flags, chance), lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
     }
 
+    private static ChanceFlags ByChance(IReadOnlyList<SquadChange> changes, int judged, double rate)
+        => ChanceFlags.OfSquad(
+            changes.SelectMany(c => c.Athletes.Where(a => a.Reason is null).Select(a => a.AthleteId)).Distinct().Count(),
+            changes.Count(c => Judged(c) > 0), rate, judged);
+
     internal static int Judged(SquadChange change) => change.Athletes.Count(a => a.Reason is null);
 
     // A player counts once, however many of his measures moved.
     private static int Count(IEnumerable<SquadChange> changes, Verdict verdict)
         => changes.SelectMany(c => c.Athletes.Where(a => a.Verdict == verdict).Select(a => a.AthleteId)).Distinct().Count();
 
-    private static string Numbers(IReadOnlyList<SquadChange> changes, int judged, int flags, ChanceCount chance)
+    private static string Numbers(IReadOnlyList<SquadChange> changes, int judged, int flags, ChanceFlags chance)
     {
         var looked = changes.Where(c => Judged(c) > 0).ToList();
         var each = string.Join("; ", looked.Where(c => c.Gains + c.Losses > 0).Select(c => $"{Words.Short(c.Metric)} {c.Gains} better, {c.Losses} worse"));
@@ -45,7 +51,7 @@ internal static class PlayerAnswer
         var found = each.Length == 0 ? $"{Words.Capital(Words.List(still))}: no clear change"
             : $"{Words.Capital(each)}{(still.Length == 0 ? "" : $"; none in {Words.List(still)}")}. That is {Words.Count(flags)} clear {(flags == 1 ? "change" : "changes")}";
         return string.Create(CultureInfo.InvariantCulture,
-            $"{found} in {judged} {(judged == 1 ? "comparison" : "comparisons")}; had nobody changed, chance alone would give at most {chance.Expected:0.#} on average, seldom more than {chance.High}.")
+            $"{found} in {judged} {(judged == 1 ? "comparison" : "comparisons")} ({chance.Scope}); had nobody changed, chance alone would give at most {chance.Expected:0.#} on average, seldom more than {chance.High}.")
             + Alike(looked);
     }
 

@@ -1,12 +1,19 @@
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Results;
 
 namespace Analytics.Statistics.Change;
 
 /// <summary>What to believe about an athlete's true change once a stated prior is combined with the test (normal with normal).</summary>
 /// <param name="Mean">Posterior mean, in the unit of the test.</param>
 /// <param name="StandardDeviation">Posterior standard deviation.</param>
-public sealed record ChangePosterior(double Mean, double StandardDeviation)
+public sealed record ChangePosterior(double Mean, double StandardDeviation) : Result
 {
+    /// <summary>The prior behind it, in words a report can print.</summary>
+    public string Prior { get; private init; } = "stated";
+
+    /// <summary>The posterior under the alternatives of an estimated prior; empty under a stated one.</summary>
+    public IReadOnlyList<ChangePosterior> Alternatives { get; private init; } = [];
+
     /// <summary>Combines a prior N(mean, SD²) of the true change with an observed change of known error.</summary>
     /// <param name="difference">Observed change.</param>
     /// <param name="standardError">Its standard error, above 0.</param>
@@ -17,16 +24,37 @@ public sealed record ChangePosterior(double Mean, double StandardDeviation)
         var data = 1 / Math.Pow(Require.Positive(standardError, nameof(standardError)), 2);
         var prior = 1 / Math.Pow(Require.Positive(priorSd, nameof(priorSd)), 2);
         var mean = (Require.Finite(difference, nameof(difference)) * data + Require.Finite(priorMean, nameof(priorMean)) * prior) / (data + prior);
-        return new(mean, Math.Sqrt(1 / (data + prior)));
+        return new(mean, Math.Sqrt(1 / (data + prior))) { Prior = FormattableString.Invariant($"normal, mean {priorMean:0.####}, SD {priorSd:0.####}") };
+    }
+
+    /// <summary>
+    /// Combines a named prior with a change. The error of an estimated prior mean is carried along: the posterior variance is
+    /// w SE² + (1 − w)² SE²(mean), w the weight on the athlete's own change.
+    /// </summary>
+    /// <param name="change">The change; its error is taken as known, so few degrees of freedom make the result a little too sure.</param>
+    /// <param name="prior">The prior.</param>
+    public static ChangePosterior Of(IndividualChange change, ChangePrior prior)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        ArgumentNullException.ThrowIfNull(prior);
+        double error = change.StandardError * change.StandardError, between = prior.StandardDeviation * prior.StandardDeviation;
+        var weight = between / (between + error);
+        return new(
+            prior.Mean + weight * (change.Difference - prior.Mean),
+            Math.Sqrt(weight * error + Math.Pow((1 - weight) * prior.MeanError, 2)))
+        {
+            Prior = FormattableString.Invariant($"normal, mean {prior.Mean:0.####}, SD {prior.StandardDeviation:0.####}, {prior.Basis}"),
+            Alternatives = [.. prior.Alternatives.Select(p => Of(change, p))],
+        };
     }
 
     /// <summary>P(true change &gt; threshold).</summary>
     /// <param name="threshold">In the unit of the test.</param>
-    public double Above(double threshold) => NormalLaw.Cdf((Mean - threshold) / StandardDeviation);
+    public double Above(double threshold) => NormalLaw.Cdf((Mean - Require.Finite(threshold, nameof(threshold))) / StandardDeviation);
 
     /// <summary>P(true change &lt; threshold).</summary>
     /// <param name="threshold">In the unit of the test.</param>
-    public double Below(double threshold) => NormalLaw.Cdf((threshold - Mean) / StandardDeviation);
+    public double Below(double threshold) => NormalLaw.Cdf((Require.Finite(threshold, nameof(threshold)) - Mean) / StandardDeviation);
 
     /// <summary>Central credible interval.</summary>
     /// <param name="level">Probability inside, above 0 and below 1.</param>
@@ -35,4 +63,22 @@ public sealed record ChangePosterior(double Mean, double StandardDeviation)
         var reach = NormalLaw.TwoSided(level) * StandardDeviation;
         return new(Mean - reach, Mean + reach, level);
     }
+
+    /// <summary>Probabilities of the true change lying beyond the smallest worthwhile change on either side, and between.</summary>
+    /// <param name="worthwhile">Smallest worthwhile change, 0 or more, in the unit of the test.</param>
+    public PosteriorShares Shares(double worthwhile)
+    {
+        Require.NotNegative(worthwhile, nameof(worthwhile));
+        double above = Above(worthwhile), below = Below(-worthwhile);
+        return new(above, Below(worthwhile) - below, below, worthwhile, Prior)
+        {
+            Alternatives = [.. Alternatives.Select(a => a.Shares(worthwhile))],
+        };
+    }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "True change after the test", "normal prior with normal error",
+        [new("true change", Mean) { Interval = Interval(), StandardError = StandardDeviation }])
+    { Basis = "one change of known error; prior: " + Prior };
 }

@@ -1,6 +1,6 @@
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Multiplicity;
 using MathNet.Numerics;
-using MathNet.Numerics.Distributions;
 
 namespace Analytics.Statistics.Change;
 
@@ -38,25 +38,72 @@ public static class FlagRates
     /// <summary>Chance of at least one false flag among unchanged athletes judged by independent errors: 1 − (1 − rate)ᵐ.</summary>
     /// <param name="athletes">Number of athletes, 0 or more.</param>
     /// <param name="rate">False-flag rate of one, 0 to 1.</param>
-    public static double AtLeastOne(int athletes, double rate) => 1 - Math.Pow(1 - rate, Require.AtLeast(athletes, 0, nameof(athletes)));
+    public static double AtLeastOne(int athletes, double rate) => ChanceFlags.Of(athletes, rate).AtLeastOne;
 
-    /// <summary>
-    /// How many false flags chance alone gives among unchanged athletes: the central binomial range that holds the count with at least
-    /// the stated probability. Independent errors are assumed; a typical error that is too small raises all counts together.
-    /// </summary>
+    /// <summary>How many false flags chance alone gives among unchanged athletes; see <see cref="ChanceFlags"/>.</summary>
     /// <param name="athletes">Number of athletes, 0 or more.</param>
     /// <param name="rate">False-flag rate of one, 0 to 1.</param>
     /// <param name="level">Probability inside, above 0 and below 1.</param>
-    public static ChanceCount ByChance(int athletes, double rate, double level = 0.95)
-    {
-        Require.AtLeast(athletes, 0, nameof(athletes));
-        Require.Share(level, nameof(level));
-        if (!(rate >= 0 && rate <= 1)) throw new ArgumentOutOfRangeException(nameof(rate), rate, FormattableString.Invariant($"rate is {rate}; allowed: 0 to 1."));
-        int low = 0, high = 0;
-        while (low < athletes && Binomial.CDF(rate, athletes, low) < (1 - level) / 2) low++;
-        while (high < athletes && Binomial.CDF(rate, athletes, high) < (1 + level) / 2) high++;
-        return new(athletes * rate, low, high, level);
-    }
+    public static ChanceFlags ByChance(int athletes, double rate, double level = 0.95) => ChanceFlags.Of(athletes, rate, level);
+
+    /// <summary>False-flag rate of "the change exceeds c typical errors": 2 P(T ≤ −c/√2).</summary>
+    /// <param name="multiple">Typical errors, 0 or more.</param>
+    /// <param name="degreesOfFreedom">Degrees of freedom of the typical error; infinity when known.</param>
+    public static double ErrorMultiple(double multiple, double degreesOfFreedom)
+        => 2 * StudentLaw.Cdf(-Require.NotNegative(multiple, nameof(multiple)) / Math.Sqrt(2), degreesOfFreedom);
+
+    /// <summary>Share of reliability studies after which the normal multiplier flags unchanged athletes at more than a given rate.</summary>
+    /// <param name="rate">False-flag rate, above 0 and below 1.</param>
+    /// <param name="degreesOfFreedom">Degrees of freedom of the typical error, finite.</param>
+    /// <param name="level">Coverage meant, above 0 and below 1.</param>
+    public static double StudiesAbove(double rate, double degreesOfFreedom, double level = 0.95)
+        => ChiSquareLaw.Cdf(
+            degreesOfFreedom * Math.Pow(NormalLaw.TwoSided(1 - Require.Share(rate, nameof(rate))) / NormalLaw.TwoSided(level), 2), degreesOfFreedom);
+
+    /// <summary>
+    /// Average false-flag rate when the normal multiplier is put on an upper limit of the typical error in place of its estimate: cautious, and
+    /// not exact as Student's multiplier is.
+    /// </summary>
+    /// <param name="degreesOfFreedom">Degrees of freedom of the typical error, finite.</param>
+    /// <param name="limit">One-sided coverage of the upper limit, above 0 and below 1.</param>
+    /// <param name="level">Coverage meant, above 0 and below 1.</param>
+    public static double UpperErrorLimit(double degreesOfFreedom, double limit = 0.8, double level = 0.95)
+        => 2 * StudentLaw.Cdf(
+            -NormalLaw.TwoSided(level) * Math.Sqrt(degreesOfFreedom / ChiSquareLaw.Quantile(1 - Require.Share(limit, nameof(limit)), degreesOfFreedom)),
+            degreesOfFreedom);
+
+    /// <summary>False-flag rate of "outside mean ± k SD of the athlete's own tests": 2 P(T ≤ −k/√(1 + 1/m)), m − 1 degrees of freedom; 9 % for k = 2 and m = 10.</summary>
+    /// <param name="spreads">k, 0 or more.</param>
+    /// <param name="tests">Baseline tests m, at least 2.</param>
+    public static double OwnBaseline(double spreads, int tests)
+        => 2 * StudentLaw.Cdf(
+            -Require.NotNegative(spreads, nameof(spreads)) / Math.Sqrt(1 + 1.0 / Require.AtLeast(tests, 2, nameof(tests))), tests - 1);
+
+    /// <summary>False-flag rate of "outside mean ± z SD √(1 + 1/m)" of the athlete's own tests, the normal multiplier where Student's belongs.</summary>
+    /// <param name="multiplier">z, 0 or more.</param>
+    /// <param name="tests">Baseline tests m, at least 2.</param>
+    public static double OwnBaselinePrediction(double multiplier, int tests)
+        => 2 * StudentLaw.Cdf(-Require.NotNegative(multiplier, nameof(multiplier)), Require.AtLeast(tests, 2, nameof(tests)) - 1);
+
+    /// <summary>
+    /// Rate of "the probability of a change above the smallest worthwhile one exceeds c", flat prior and known error:
+    /// 1 − Φ((SWC − δ)/(√2 TE) + Φ⁻¹(c)). One direction; an athlete who changed by just the worthwhile amount is flagged at the rate 1 − c.
+    /// </summary>
+    /// <param name="trueChange">True change in typical errors.</param>
+    /// <param name="worthwhile">Smallest worthwhile change in typical errors, 0 or more.</param>
+    /// <param name="certainty">c, above 0 and below 1.</param>
+    public static double ProbabilityAbove(double trueChange, double worthwhile, double certainty)
+        => NormalLaw.Cdf(
+            (Require.Finite(trueChange, nameof(trueChange)) - Require.NotNegative(worthwhile, nameof(worthwhile))) / Math.Sqrt(2) - NormalLaw.Quantile(certainty));
+
+    /// <summary>
+    /// Reliability a test needs so that its detectable change z √2 TE is no larger than a share of the observed SD between athletes:
+    /// 1 − (share/(z √2))². For 0.2 SD it is 0.995.
+    /// </summary>
+    /// <param name="share">Share of the SD, above 0.</param>
+    /// <param name="level">Coverage of the detectable change, above 0 and below 1.</param>
+    public static double ReliabilityNeeded(double share = 0.2, double level = 0.95)
+        => 1 - Math.Pow(Require.Positive(share, nameof(share)) / (NormalLaw.TwoSided(level) * Math.Sqrt(2)), 2);
 
     /// <summary>
     /// P(|difference|/(√2 TE) exceeds a limit that depends on the estimated error), the estimate's chi-square law integrated out.
@@ -85,10 +132,3 @@ public static class FlagRates
         return sum * end / Steps / 3;
     }
 }
-
-/// <summary>Number of false flags chance alone would raise.</summary>
-/// <param name="Expected">Expected number.</param>
-/// <param name="Low">Least of the range.</param>
-/// <param name="High">Most of the range.</param>
-/// <param name="Level">Probability that the number falls in the range, at least.</param>
-public sealed record ChanceCount(double Expected, int Low, int High, double Level);

@@ -1,4 +1,5 @@
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Results;
 
 namespace Analytics.Statistics.Change;
 
@@ -10,7 +11,7 @@ namespace Analytics.Statistics.Change;
 /// <param name="Above">P(true change &gt; threshold).</param>
 /// <param name="Within">P(−threshold ≤ true change ≤ threshold).</param>
 /// <param name="Below">P(true change &lt; −threshold).</param>
-public sealed record FlatPriorShares(double Above, double Within, double Below)
+public sealed record FlatPriorShares(double Above, double Within, double Below) : Result
 {
     internal static FlatPriorShares Of(IndividualChange change, double threshold)
     {
@@ -19,4 +20,13 @@ public sealed record FlatPriorShares(double Above, double Within, double Below)
         var below = StudentLaw.Cdf((-threshold - change.Difference) / change.StandardError, change.DegreesOfFreedom);
         return new(above, 1 - above - below, below);
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "Chances of the true change under a flat prior", "Student's law about the observed change",
+        [new("above", 100 * Above, "%"), new("within", 100 * Within, "%"), new("below", 100 * Below, "%")])
+    {
+        Basis = "one change and its error; prior: flat, every change as likely as any other",
+        Remarks = ["Without the flat prior these are one minus one-sided p values and no chances of the true change."],
+    };
 }

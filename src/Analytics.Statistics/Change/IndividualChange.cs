@@ -1,4 +1,6 @@
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Results;
+using Analytics.Statistics.Summaries;
 
 namespace Analytics.Statistics.Change;
 
@@ -13,7 +15,7 @@ namespace Analytics.Statistics.Change;
 /// <param name="Difference">After minus before, in the unit of the test.</param>
 /// <param name="StandardError">Standard error of the difference, above 0.</param>
 /// <param name="DegreesOfFreedom">Degrees of freedom of that error; infinity when it is known.</param>
-public sealed record IndividualChange(double Difference, double StandardError, double DegreesOfFreedom)
+public sealed record IndividualChange(double Difference, double StandardError, double DegreesOfFreedom) : Result
 {
     /// <summary>Change judged against the typical error of the test: SE = TE √(1/m + 1/k).</summary>
     /// <param name="before">Value (mean of m occasions) before.</param>
@@ -54,6 +56,23 @@ public sealed record IndividualChange(double Difference, double StandardError, d
     }
 
     /// <summary>
+    /// A new test judged against the athlete's own earlier ones: difference from their mean, SE = s √(1 + 1/m), m − 1 degrees of
+    /// freedom. Its interval is the prediction rule t(m − 1) s √(1 + 1/m), wrong for an unchanged athlete at exactly its level.
+    /// </summary>
+    /// <param name="baseline">The athlete's m earlier tests, at least 2, not all equal, without trend.</param>
+    /// <param name="after">The new test.</param>
+    /// <exception cref="ArgumentException">Fewer than 2 tests, a value that is not finite, or all equal.</exception>
+    public static IndividualChange FromOwnBaseline(IReadOnlyList<double> baseline, double after)
+    {
+        Require.Sample(baseline, 2, nameof(baseline));
+        var spread = Moments.StandardDeviation(baseline);
+        return spread > 0
+            ? new(
+                Require.Finite(after, nameof(after)) - Moments.Mean(baseline), spread * Math.Sqrt(1 + 1.0 / baseline.Count), baseline.Count - 1)
+            : throw new ArgumentException(FormattableString.Invariant($"All {baseline.Count} values of baseline are equal: they show no error to judge a new test by. Use the typical error of the squad."), nameof(baseline));
+    }
+
+    /// <summary>
     /// The same change with a further, independent error whose size is known: SE² grows by its square, the degrees of freedom by Welch
     /// and Satterthwaite.
     /// </summary>
@@ -80,4 +99,13 @@ public sealed record IndividualChange(double Difference, double StandardError, d
     /// <summary>Share of the flat-prior posterior beyond, within and below a threshold; see <see cref="FlatPriorShares"/>.</summary>
     /// <param name="threshold">Smallest worthwhile change, 0 or more.</param>
     public FlatPriorShares Shares(double threshold) => FlatPriorShares.Of(this, threshold);
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "Change of one athlete", double.IsPositiveInfinity(DegreesOfFreedom) ? "difference with known error" : "difference with estimated error, Student's t",
+        [
+            new("change", Difference) { Interval = Interval(), StandardError = StandardError, DegreesOfFreedom = DegreesOfFreedom },
+            new("detectable change", DetectableChange()) { Note = "smallest difference whose 95 % interval leaves out 0" },
+        ])
+    { Basis = "two occasions of one athlete" };
 }

@@ -1,3 +1,4 @@
+using Analytics.Statistics.Results;
 using Analytics.Statistics.Summaries;
 
 namespace Analytics.Statistics.Change;
@@ -5,7 +6,7 @@ namespace Analytics.Statistics.Change;
 /// <summary>Change of a group between two occasions, from the differences of those who did both.</summary>
 /// <param name="Mean">Mean change with Student's t interval; no interval for a single athlete.</param>
 /// <param name="StandardDeviation">SD of the individual differences; null for a single athlete. It holds test error on both occasions as well as true differences in response.</param>
-public sealed record MeanChange(Estimate Mean, double? StandardDeviation)
+public sealed record MeanChange(Estimate Mean, double? StandardDeviation) : Result
 {
     /// <summary>Typical error if no athlete truly changed by another amount than the rest: SD of the differences/√2; null for a single athlete.</summary>
     public double? TypicalErrorIfAllChangedAlike => StandardDeviation / Math.Sqrt(2);
@@ -40,4 +41,13 @@ public sealed record MeanChange(Estimate Mean, double? StandardDeviation)
             AsChange = mean.StandardError is { } error ? new(mean.Value, error, mean.N - 1) : null,
         };
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "Mean change of a group", Mean.Method,
+        [
+            new("mean change", Mean.Value) { Interval = Mean.Interval, StandardError = Mean.StandardError, DegreesOfFreedom = AsChange?.DegreesOfFreedom },
+            new("SD of changes", StandardDeviation) { Note = StandardDeviation is null ? "none: one athlete" : "holds test error as well as true differences" },
+        ])
+    { Basis = FormattableString.Invariant($"{Mean.N} {(Mean.N == 1 ? "athlete" : "athletes")} tested on both occasions") };
 }

@@ -1,6 +1,3 @@
-using Analytics.Statistics.Distributions;
-using Analytics.Statistics.Reliability;
-
 namespace Analytics.Statistics.Change;
 
 /// <summary>Change figures from published summaries, where no repeat trials are at hand.</summary>
@@ -12,8 +9,7 @@ public static class ReliableChange
     /// <param name="standardDeviation">SD of scores, above 0.</param>
     /// <param name="reliability">Reliability, 0 to below 1.</param>
     public static double Index(double before, double after, double standardDeviation, double reliability)
-        => (Require.Finite(after, nameof(after)) - Require.Finite(before, nameof(before)))
-            / Require.Positive(Math.Sqrt(2) * IntraclassCorrelation.StandardErrorOfMeasurement(standardDeviation, reliability), nameof(reliability));
+        => ReliableChangeIndex.Of(before, after, standardDeviation, reliability).Value;
 
     /// <summary>
     /// Limits in percent that an unchanged athlete's change stays in when the error is log-normal:
@@ -21,10 +17,5 @@ public static class ReliableChange
     /// </summary>
     /// <param name="percent">Coefficient of variation of one test, percent, above 0.</param>
     /// <param name="level">Coverage, above 0 and below 1.</param>
-    public static Interval PercentLimits(double percent, double level = 0.95)
-    {
-        var cv = Require.Positive(percent, nameof(percent)) / 100;
-        var reach = NormalLaw.TwoSided(level) * Math.Sqrt(2 * Math.Log(1 + cv * cv));
-        return new(100 * (Math.Exp(-reach) - 1), 100 * (Math.Exp(reach) - 1), level);
-    }
+    public static Interval PercentLimits(double percent, double level = 0.95) => LogNormalLimits.Of(percent, level).Limits;
 }

@@ -1,3 +1,5 @@
+using Analytics.Statistics.Results;
+
 namespace Analytics.Statistics.Shrinkage;
 
 /// <summary>
@@ -11,7 +13,7 @@ namespace Analytics.Statistics.Shrinkage;
 /// <param name="Centre">Weighted centre of the true means.</param>
 /// <param name="BetweenVariance">Variance of the true means, 0 when the means differ no more than their errors explain.</param>
 /// <param name="Values">The shrunken means, in the order given, each with its weight and error.</param>
-public sealed record MorrisShrinkage(double Centre, double BetweenVariance, IReadOnlyList<Shrunken> Values)
+public sealed record MorrisShrinkage(double Centre, double BetweenVariance, IReadOnlyList<Shrunken> Values) : Result
 {
     /// <summary>Fewest means the formulas hold for.</summary>
     public const int Fewest = 4;
@@ -33,4 +35,14 @@ public sealed record MorrisShrinkage(double Centre, double BetweenVariance, IRea
             return new Shrunken(value.Raw, value.Raw - pull * off, 1 - pull, plain.Centre, Math.Sqrt(variance));
         })]);
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "Shrunken means", "empirical Bayes that admits the doubt of the spread [morris1983]",
+        [
+            new("centre", Centre),
+            new("SD of true means", Math.Sqrt(BetweenVariance)) { Note = BetweenVariance > 0 ? "" : "the means differ no more than their errors explain" },
+            .. Values.Select((v, i) => v.Line(i)),
+        ])
+    { Basis = FormattableString.Invariant($"{Values.Count} means with their errors") };
 }

@@ -1,3 +1,5 @@
+using Analytics.Statistics.Results;
+
 namespace Analytics.Statistics.Shrinkage;
 
 /// <summary>A value pulled toward a centre by how little it can be trusted.</summary>
@@ -6,7 +8,7 @@ namespace Analytics.Statistics.Shrinkage;
 /// <param name="Weight">Weight on the own value, 0 (nothing of its own) to 1 (not shrunken).</param>
 /// <param name="Centre">What it was pulled toward.</param>
 /// <param name="StandardError">Standard error of the true value, centre and between-variance taken as known.</param>
-public sealed record Shrunken(double Raw, double Value, double Weight, double Centre, double StandardError)
+public sealed record Shrunken(double Raw, double Value, double Weight, double Centre, double StandardError) : Result
 {
     /// <summary>Normal-normal shrinkage: weight τ²/(τ² + s²), error √(τ² s²/(τ² + s²)).</summary>
     /// <param name="raw">Observed value.</param>
@@ -23,4 +25,22 @@ public sealed record Shrunken(double Raw, double Value, double Weight, double Ce
         var weight = error == 0 ? 1 : betweenVariance / (betweenVariance + error);
         return new(raw, centre + weight * (raw - centre), weight, centre, Math.Sqrt(weight * error));
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new(
+        "Shrunken value", "weighted mean of the value and the centre",
+        [
+            new("value", Value) { StandardError = StandardError },
+            new("raw", Raw),
+            new("centre", Centre),
+            new("weight on the own value", Weight),
+        ])
+    { Basis = "one value, its error, and the spread of all" };
+
+    // One line of a table of several.
+    internal ResultLine Line(int index) => new(FormattableString.Invariant($"value {index + 1}"), Value)
+    {
+        StandardError = StandardError,
+        Note = FormattableString.Invariant($"raw {Raw:0.####}, weight {Weight:0.###}"),
+    };
 }

@@ -77,7 +77,7 @@ public sealed class TestingDayReportTests
         season.Write("testing/2026-03-02/lifts.csv", "athlete_id;lift;set;load_kg;reps\nP01;back_squat;1;150;1\nP02;back_squat;1;160;1\nP03;back_squat;1;160;1\nP04;back_squat;1;160;1\n");
         foreach (var file in new[] { "jumps.csv", "sprints.csv" }) File.Delete(Path.Combine(season.Folder, "testing", "2026-03-02", file));
         var text = TestingDayReport.Open(season.Folder).Answers().ToText();
-        Assert.Contains("in 4 comparisons; had nobody changed, chance alone would give at most 0.2 on average, seldom more than 1.", text, StringComparison.Ordinal);
+        Assert.Contains("in 4 comparisons (4 players × 1 measure); had nobody changed, chance alone would give at most 0.2 on average, seldom more than 1.", text, StringComparison.Ordinal);
     }
 
     // The mean interval leaves out 0 while 6 kg would matter: that the squat moved is known, that it matters is not.

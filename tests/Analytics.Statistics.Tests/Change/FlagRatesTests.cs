@@ -87,7 +87,7 @@ public class FlagRatesTests
     }
 
     [Fact]
-    public void ByChance_NoAthletes_IsNothing() => Assert.Equal(new ChanceCount(0, 0, 0, 0.95), FlagRates.ByChance(0, 0.05));
+    public void ByChance_NoAthletes_IsNothing() => Assert.Equal((0.0, 0, 0), (FlagRates.ByChance(0, 0.05).Expected, FlagRates.ByChance(0, 0.05).Low, FlagRates.ByChance(0, 0.05).High));
 
     [Fact]
     public void ByChance_RateAboveOne_Throws()

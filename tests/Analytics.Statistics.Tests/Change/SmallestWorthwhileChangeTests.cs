@@ -21,7 +21,7 @@ public class SmallestWorthwhileChangeTests
         var swc = SmallestWorthwhileChange.OfTrueSpread(1, 2);
         Assert.Null(swc.Value);
         Assert.Equal(-3, swc.TrueVariance);
-        Assert.Contains("no difference between athletes was found", swc.Basis, StringComparison.Ordinal);
+        Assert.Contains("no between-athlete variance was found", swc.Basis, StringComparison.Ordinal);
     }
 
     [Fact]

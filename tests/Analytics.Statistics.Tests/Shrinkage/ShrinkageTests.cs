@@ -90,7 +90,7 @@ public class ShrinkageTests
 
     [Fact]
     public void EmpiricalBayes_UnequalLists_Throws()
-        => Assert.Contains("3 values but 2 standard errors", Assert.Throws<ArgumentException>(() => EmpiricalBayes.Of([1, 2, 3], [1, 1])).Message, StringComparison.Ordinal);
+        => Assert.Contains("standardErrors holds 2 values beside 3", Assert.Throws<ArgumentException>(() => EmpiricalBayes.Of([1, 2, 3], [1, 1])).Message, StringComparison.Ordinal);
 
     // With equal errors Morris's rule is James–Stein's: the batting averages again, weight .212 in print.
     [Fact]
