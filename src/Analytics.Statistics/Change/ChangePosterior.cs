@@ -1,5 +1,6 @@
 using Analytics.Statistics.Distributions;
 using Analytics.Statistics.Results;
+using Analytics.Statistics.Shrinkage;
 
 namespace Analytics.Statistics.Change;
 
@@ -28,8 +29,8 @@ public sealed record ChangePosterior(double Mean, double StandardDeviation) : Re
     }
 
     /// <summary>
-    /// Combines a named prior with a change. The error of an estimated prior mean is carried along: the posterior variance is
-    /// w SE² + (1 − w)² SE²(mean), w the weight on the athlete's own change.
+    /// Combines a named prior with a change. Under a prior estimated from the squad the doubt of its mean and of its spread is carried along by
+    /// Morris's formula [morris1983], which pulls less and widens the error.
     /// </summary>
     /// <param name="change">The change; its error is taken as known, so few degrees of freedom make the result a little too sure.</param>
     /// <param name="prior">The prior.</param>
@@ -37,11 +38,13 @@ public sealed record ChangePosterior(double Mean, double StandardDeviation) : Re
     {
         ArgumentNullException.ThrowIfNull(change);
         ArgumentNullException.ThrowIfNull(prior);
-        double error = change.StandardError * change.StandardError, between = prior.StandardDeviation * prior.StandardDeviation;
-        var weight = between / (between + error);
-        return new(
-            prior.Mean + weight * (change.Difference - prior.Mean),
-            Math.Sqrt(weight * error + Math.Pow((1 - weight) * prior.MeanError, 2)))
+        double error = change.PositiveError, between = prior.StandardDeviation * prior.StandardDeviation;
+        var value = prior.Athletes > 0
+            ? MorrisShrinkage.Shrink(change.Difference, error, prior.Mean, between, prior.Athletes)
+            : Shrunken.Toward(change.Difference, error, prior.Mean, between);
+        // Where the spread is taken as known the error of an estimated centre is still added.
+        var centre = prior.Athletes > 0 ? 0 : (1 - value.Weight) * prior.MeanError;
+        return new(value.Value, Math.Sqrt(value.StandardError * value.StandardError + centre * centre))
         {
             Prior = FormattableString.Invariant($"normal, mean {prior.Mean:0.####}, SD {prior.StandardDeviation:0.####}, {prior.Basis}"),
             Alternatives = [.. prior.Alternatives.Select(p => Of(change, p))],

@@ -17,6 +17,9 @@ public sealed record ChangePrior : Result
     /// <summary>Where it comes from, in words a report can print.</summary>
     public string Basis { get; }
 
+    /// <summary>Athletes it was estimated from; 0 for a stated prior.</summary>
+    public int Athletes { get; private init; }
+
     /// <summary>Standard error of the mean; 0 for a stated prior.</summary>
     public double MeanError { get; private init; }
 
@@ -40,14 +43,14 @@ public sealed record ChangePrior : Result
     /// A prior estimated from the squad: mean and spread of true changes, from all observed changes and their errors (moment estimator, Q-profile
     /// interval). The athlete's own change is among them; with ten athletes and more that matters little.
     /// </summary>
-    /// <param name="changes">Changes of at least 3 athletes.</param>
+    /// <param name="changes">Changes of at least 4 athletes.</param>
     /// <param name="level">Coverage of the interval of the spread, above 0 and below 1.</param>
-    /// <exception cref="ArgumentException">Fewer than 3 changes.</exception>
+    /// <exception cref="ArgumentException">Fewer than 4 changes.</exception>
     public static ChangePrior OfSquad(IReadOnlyList<IndividualChange> changes, double level = 0.95)
     {
         ArgumentNullException.ThrowIfNull(changes);
-        if (changes.Count < 3)
-            throw new ArgumentException(FormattableString.Invariant($"changes holds {changes.Count} athletes; at least 3 are needed to see a spread of true changes. State a prior instead."), nameof(changes));
+        if (changes.Count < MorrisShrinkage.Fewest)
+            throw new ArgumentException(FormattableString.Invariant($"changes holds {changes.Count} athletes; at least 4 are needed to see a spread of true changes. State a prior instead."), nameof(changes));
         double[] values = [.. changes.Select(c => c.Difference)], errors = [.. changes.Select(c => c.StandardError)];
         var fit = EmpiricalBayes.Of(values, errors);
         var variance = fit.BetweenInterval(level);
@@ -59,6 +62,7 @@ public sealed record ChangePrior : Result
 
         return At(fit.BetweenVariance, FormattableString.Invariant($"estimated from {changes.Count} changes of the squad")) with
         {
+            Athletes = changes.Count,
             SpreadInterval = new(Math.Sqrt(variance.Low), Math.Sqrt(variance.High), level),
             Alternatives = [At(variance.Low, "SD at its lower limit"), At(variance.High, "SD at its upper limit")],
         };
@@ -72,7 +76,7 @@ public sealed record ChangePrior : Result
             new("SD", StandardDeviation)
             {
                 Interval = SpreadInterval,
-                Note = StandardDeviation > 0 ? "" : "the changes differ no more than their errors explain",
+                Note = EmpiricalBayes.SpreadNote(StandardDeviation, SpreadInterval),
             },
         ])
     { Basis = Basis };

@@ -23,7 +23,7 @@ public sealed record ChangeTests(double NoChange, double NotAbove, double NotBel
     {
         ArgumentNullException.ThrowIfNull(change);
         Require.NotNegative(threshold, nameof(threshold));
-        double P(double t) => StudentLaw.Cdf(t / change.StandardError, change.DegreesOfFreedom);
+        double P(double t) => StudentLaw.Cdf(t / change.PositiveError, change.DegreesOfFreedom);
         return new(
             2 * P(-Math.Abs(change.Difference)),
             P(threshold - change.Difference),

@@ -16,8 +16,8 @@ public sealed record FlatPriorShares(double Above, double Within, double Below) 
     internal static FlatPriorShares Of(IndividualChange change, double threshold)
     {
         Require.NotNegative(threshold, nameof(threshold));
-        var above = StudentLaw.Cdf((change.Difference - threshold) / change.StandardError, change.DegreesOfFreedom);
-        var below = StudentLaw.Cdf((-threshold - change.Difference) / change.StandardError, change.DegreesOfFreedom);
+        var above = StudentLaw.Cdf((change.Difference - threshold) / change.PositiveError, change.DegreesOfFreedom);
+        var below = StudentLaw.Cdf((-threshold - change.Difference) / change.PositiveError, change.DegreesOfFreedom);
         return new(above, 1 - above - below, below);
     }
 

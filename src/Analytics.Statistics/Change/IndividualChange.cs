@@ -13,10 +13,19 @@ namespace Analytics.Statistics.Change;
 /// </code>
 /// </example>
 /// <param name="Difference">After minus before, in the unit of the test.</param>
-/// <param name="StandardError">Standard error of the difference, above 0.</param>
+/// <param name="StandardError">Standard error of the difference; 0 only for a group whose members all changed by the same amount.</param>
 /// <param name="DegreesOfFreedom">Degrees of freedom of that error; infinity when it is known.</param>
 public sealed record IndividualChange(double Difference, double StandardError, double DegreesOfFreedom) : Result
 {
+    /// <summary>After minus before, in the unit of the test.</summary>
+    public double Difference { get; init; } = Require.Finite(Difference, nameof(Difference));
+
+    /// <summary>Standard error of the difference; 0 only for a group whose members all changed by the same amount.</summary>
+    public double StandardError { get; init; } = Require.NotNegative(StandardError, nameof(StandardError));
+
+    /// <summary>Degrees of freedom of that error; infinity when it is known.</summary>
+    public double DegreesOfFreedom { get; init; } = Require.DegreesOfFreedom(DegreesOfFreedom, nameof(DegreesOfFreedom));
+
     /// <summary>Change judged against the typical error of the test: SE = TE √(1/m + 1/k).</summary>
     /// <param name="before">Value (mean of m occasions) before.</param>
     /// <param name="after">Value (mean of k occasions) after.</param>
@@ -79,7 +88,7 @@ public sealed record IndividualChange(double Difference, double StandardError, d
     /// <param name="standardError">0 or more, in the unit of the test.</param>
     public IndividualChange WithKnownError(double standardError)
     {
-        var own = StandardError * StandardError;
+        var own = PositiveError * PositiveError;
         var total = own + Math.Pow(Require.NotNegative(standardError, nameof(standardError)), 2);
         return this with { StandardError = Math.Sqrt(total), DegreesOfFreedom = DegreesOfFreedom * Math.Pow(total / own, 2) };
     }
@@ -99,6 +108,11 @@ public sealed record IndividualChange(double Difference, double StandardError, d
     /// <summary>Share of the flat-prior posterior beyond, within and below a threshold; see <see cref="FlatPriorShares"/>.</summary>
     /// <param name="threshold">Smallest worthwhile change, 0 or more.</param>
     public FlatPriorShares Shares(double threshold) => FlatPriorShares.Of(this, threshold);
+
+    // Tests and probabilities divide by the error; without one they would be 0/0.
+    internal double PositiveError => StandardError > 0
+        ? StandardError
+        : throw new InvalidOperationException("The change has an error of 0 (all members changed by the same amount): no test and no probability can be made of it.");
 
     /// <inheritdoc/>
     public override ResultSheet Sheet() => new(

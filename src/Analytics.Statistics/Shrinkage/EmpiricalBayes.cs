@@ -67,7 +67,7 @@ public sealed record EmpiricalBayes(
                 new("SD of true values", Math.Sqrt(BetweenVariance))
                 {
                     Interval = between is { } b ? b with { Low = Math.Sqrt(b.Low), High = Math.Sqrt(b.High) } : null,
-                    Note = BetweenVariance > 0 ? "" : "the values differ no more than their errors explain",
+                    Note = SpreadNote(BetweenVariance, between),
                 },
                 .. Values.Select((v, i) => v.Line(i)),
             ])
@@ -76,6 +76,10 @@ public sealed record EmpiricalBayes(
             Remarks = ["The errors take centre and spread as known: too small when there are few values (see MorrisShrinkage)."],
         };
     }
+
+    internal static string SpreadNote(double betweenVariance, Interval? interval) => betweenVariance > 0 ? ""
+        : interval is { High: 0 } ? "the values are more alike than their errors allow: the errors may be too large"
+        : "the values differ no more than their errors explain";
 
     private static double Weighted(IReadOnlyList<double> values, double[] weights)
         => values.Zip(weights, (y, w) => y * w).Sum() / weights.Sum();

@@ -26,14 +26,15 @@ public sealed record MorrisShrinkage(double Centre, double BetweenVariance, IRea
     {
         Require.Sample(means, Fewest, nameof(means));
         var plain = EmpiricalBayes.Of(means, standardErrors);
-        double k = means.Count;
-        return new(plain.Centre, plain.BetweenVariance, [.. plain.Values.Zip(standardErrors, (value, error) =>
-        {
-            var pull = (1 - value.Weight) * (k - 3) / (k - 1);
-            var off = value.Raw - plain.Centre;
-            var variance = error * error * (1 - pull * (k - 1) / k) + 2 * pull * pull * off * off / (k - 3);
-            return new Shrunken(value.Raw, value.Raw - pull * off, 1 - pull, plain.Centre, Math.Sqrt(variance));
-        })]);
+        return new(plain.Centre, plain.BetweenVariance, [.. plain.Values.Zip(standardErrors, (value, error) => Shrink(value.Raw, error, plain.Centre, plain.BetweenVariance, means.Count))]);
+    }
+
+    /// <summary>One value toward a centre and by a spread that were estimated from <paramref name="count"/> values.</summary>
+    internal static Shrunken Shrink(double raw, double error, double centre, double betweenVariance, int count)
+    {
+        double k = count, pull = error * error / (error * error + betweenVariance) * (k - 3) / (k - 1), off = raw - centre;
+        var variance = error * error * (1 - pull * (k - 1) / k) + 2 * pull * pull * off * off / (k - 3);
+        return new(raw, raw - pull * off, 1 - pull, centre, Math.Sqrt(variance));
     }
 
     /// <inheritdoc/>

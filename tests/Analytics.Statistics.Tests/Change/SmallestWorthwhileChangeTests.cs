@@ -33,4 +33,19 @@ public class SmallestWorthwhileChangeTests
 
     [Fact]
     public void Anchored_Negative_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() => SmallestWorthwhileChange.Anchored(-1, "set by the coach"));
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(-1)]
+    public void BadSpread_IsNamed(double bad)
+    {
+        Assert.Equal("standardDeviation", Assert.Throws<ArgumentOutOfRangeException>(() => SmallestWorthwhileChange.OfObservedSpread(bad)).ParamName);
+        Assert.Equal("typicalError", Assert.Throws<ArgumentOutOfRangeException>(() => SmallestWorthwhileChange.OfTrueSpread(1, bad)).ParamName);
+        Assert.Equal("value", Assert.Throws<ArgumentOutOfRangeException>(() => SmallestWorthwhileChange.Anchored(bad, "coach")).ParamName);
+    }
+
+    [Fact]
+    public void OfTrueSpread_AnotherUnit_Scales()
+        => Oracle.Close(100 * SmallestWorthwhileChange.OfTrueSpread(5, 2, 3).Value!.Value, SmallestWorthwhileChange.OfTrueSpread(500, 200, 3).Value!.Value, 1e-13);
 }

@@ -126,4 +126,56 @@ public class ShrinkageTests
     [Fact]
     public void Morris_ThreeMeans_Throws()
         => Assert.Contains("holds 3 values; at least 4", Assert.Throws<ArgumentException>(() => MorrisShrinkage.Of([1, 2, 3], [1, 1, 1])).Message, StringComparison.Ordinal);
+
+    // R 4.2.2: uniroot on the weighted sum of squares at qchisq(.025, 7); the lower limit is 0 as Q stays below qchisq(.975, 7).
+    [Fact]
+    public void BetweenInterval_EightSchools_AgreesWithR()
+    {
+        var interval = EmpiricalBayes.Of(s_schools, s_errors).BetweenInterval();
+        Assert.Equal(0, interval.Low);
+        Oracle.Close(270.367162256186, interval.High, 1e-9);
+    }
+
+    [Fact]
+    public void Shrinkage_ShiftScaleOrder_FollowTheValues()
+    {
+        double[] values = [.. s_schools.Select(v => 10 - 3 * v).Reverse()], errors = [.. s_errors.Select(e => 3 * e).Reverse()];
+        MorrisShrinkage own = MorrisShrinkage.Of(s_schools, s_errors), moved = MorrisShrinkage.Of(values, errors);
+        JamesStein plain = JamesStein.Of(s_schools, 50), scaled = JamesStein.Of(values, 450);
+        for (var i = 0; i < s_schools.Length; i++)
+        {
+            Oracle.Close(10 - 3 * own.Values[i].Value, moved.Values[^(i + 1)].Value, 1e-11);
+            Oracle.Close(3 * own.Values[i].StandardError, moved.Values[^(i + 1)].StandardError, 1e-11);
+            Oracle.Close(10 - 3 * plain.Values[i], scaled.Values[^(i + 1)], 1e-11);
+        }
+    }
+
+    // Spread smaller than the error explains: the plain rule turns the values round, the positive part stops at the mean.
+    [Fact]
+    public void JamesStein_PositivePart_StopsAtTheMean()
+    {
+        double[] values = [1, 2, 3, 4, 5];
+        Oracle.Close(1 - 2 * 20.0 / 10, JamesStein.Of(values, 20, positivePart: false).Weight, 1e-14);
+        Assert.All(JamesStein.Of(values, 20).Values, v => Assert.Equal(3, v));
+    }
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public void BadErrors_AreNamed(double bad)
+    {
+        Assert.Contains("errorVariance is", Assert.ThrowsAny<ArgumentException>(() => JamesStein.Of([1, 2, 3, 4], bad)).Message, StringComparison.Ordinal);
+        Assert.Contains("standardErrors is", Assert.ThrowsAny<ArgumentException>(() => EmpiricalBayes.Of([1, 2, 3, 4], [1, 1, 1, bad])).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void BadValues_AreNamed()
+    {
+        Assert.Contains("values[2] is NaN", Assert.ThrowsAny<ArgumentException>(() => EmpiricalBayes.Of([1, 2, double.NaN], [1, 1, 1])).Message, StringComparison.Ordinal);
+        Assert.Contains("betweenVariance is -1", Assert.ThrowsAny<ArgumentException>(() => EmpiricalBayes.Of([1, 2], [1, 1], -1)).Message, StringComparison.Ordinal);
+        Assert.Contains("betweenVariance is -1", Assert.ThrowsAny<ArgumentException>(() => Shrunken.Toward(1, 1, 0, -1)).Message, StringComparison.Ordinal);
+        Assert.Contains("raw is", Assert.ThrowsAny<ArgumentException>(() => Shrunken.Toward(double.NegativeInfinity, 1, 0, 1)).Message, StringComparison.Ordinal);
+    }
 }
