@@ -48,4 +48,25 @@ public class SmallestWorthwhileChangeTests
     [Fact]
     public void OfTrueSpread_AnotherUnit_Scales()
         => Oracle.Close(100 * SmallestWorthwhileChange.OfTrueSpread(5, 2, 3).Value!.Value, SmallestWorthwhileChange.OfTrueSpread(500, 200, 3).Value!.Value, 1e-13);
+
+    // R 4.2.2: 0.2 * 5 * sqrt(19/qchisq(c(.975, .025), 19)); v <- 25 - 4, se <- sqrt(2 * (25^2/19 + 4^2/30)), 0.2 * sqrt(v -+ qnorm(.975) * se).
+    [Fact]
+    public void WithDoubt_TwentyAthletes_AgreesWithR()
+    {
+        var observed = SmallestWorthwhileChange.OfObservedSpread(5).WithDoubt(20).Interval!.Value;
+        Oracle.Close(0.760490394329874, observed.Low);
+        Oracle.Close(1.46057163611922, observed.High);
+        var corrected = SmallestWorthwhileChange.OfTrueSpread(5, 2).WithDoubt(20, 30).Interval!.Value;
+        Oracle.Close(0.446059908690101, corrected.Low);
+        Oracle.Close(1.21697598902336, corrected.High);
+    }
+
+    [Fact]
+    public void WithDoubt_NothingToDoubt_HasNoInterval()
+    {
+        Assert.Null(SmallestWorthwhileChange.Anchored(2, "set by the coach").WithDoubt(20).Interval);
+        Assert.Null(SmallestWorthwhileChange.OfTrueSpread(1, 2).WithDoubt(20).Interval);
+        Assert.Equal(0, SmallestWorthwhileChange.OfTrueSpread(2.1, 2).WithDoubt(5, 9).Interval!.Value.Low);
+        Assert.Throws<ArgumentOutOfRangeException>(() => SmallestWorthwhileChange.OfObservedSpread(5).WithDoubt(1));
+    }
 }
