@@ -32,7 +32,7 @@ public sealed record ReliableChangeIndex(double Difference, double ErrorOfMeasur
     public override ResultSheet Sheet() => new(
         "Reliable change index", "difference over √2 SD √(1 − r) [jacobsontruax1991]",
         [
-            new("index", Value) { Note = FormattableString.Invariant($"p = {P:0.####} for an unchanged person") },
+            new("index", Value) { Note = SheetProbability.Of(P) + " for an unchanged person" },
             new("difference", Difference) { StandardError = ErrorOfDifference },
             new("standard error of measurement", ErrorOfMeasurement),
         ])

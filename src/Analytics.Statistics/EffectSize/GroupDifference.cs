@@ -98,7 +98,7 @@ public sealed record GroupDifference : Result
             new("d", D, "SD") { Interval = DInterval, StandardError = LargeSampleError },
             new("difference of means", Difference) { StandardError = PooledSd * Scale },
             new("pooled SD", PooledSd),
-            new("t", T) { DegreesOfFreedom = DegreesOfFreedom, Note = FormattableString.Invariant($"p = {P:0.####}, equal spreads assumed") },
+            new("t", T) { DegreesOfFreedom = DegreesOfFreedom, Note = SheetProbability.Of(P) + ", equal spreads assumed" },
             new("chance of exceeding", 100 * ChanceOfExceeding, "%") { Note = "one of the first group over one of the second" },
         ])
     { Basis = $"{First.N} and {Second.N} values of separate persons" };

@@ -90,7 +90,7 @@ public sealed record PairedDifference : Result
             new("d_av", Average, "mean SD"),
             new("d_rm", RepeatedMeasures, "SD"),
             new("mean difference", Difference) { StandardError = SpreadOfDifferences / Math.Sqrt(First.N) },
-            new("t", T) { DegreesOfFreedom = DegreesOfFreedom, Note = FormattableString.Invariant($"p = {P:0.####}") },
+            new("t", T) { DegreesOfFreedom = DegreesOfFreedom, Note = SheetProbability.Of(P) },
             new("correlation", Correlation),
         ])
     {

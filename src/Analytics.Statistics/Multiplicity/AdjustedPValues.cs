@@ -54,7 +54,7 @@ public sealed record AdjustedPValues(Adjustment Method, IReadOnlyList<double> Ra
     /// <inheritdoc/>
     public override ResultSheet Sheet() => new(
         "P values corrected for their number", Words,
-        [.. Adjusted.Select((a, i) => new ResultLine(FormattableString.Invariant($"test {i + 1}"), a) { Note = FormattableString.Invariant($"raw p {Raw[i]:0.#####}") })])
+        [.. Adjusted.Select((a, i) => new ResultLine(FormattableString.Invariant($"test {i + 1}"), a) { Note = FormattableString.Invariant($"raw {SheetProbability.Of(Raw[i])}") })])
     {
         Basis = FormattableString.Invariant($"{Raw.Count} p values"),
         Remarks = [FormattableString.Invariant($"{Rejected()} of {Raw.Count} are at most 0.05.")],
