@@ -48,5 +48,5 @@ public sealed class LeastSquaresTrends : FalseTrends
 
     protected override double? ClosedForm(double phi) => phi == 0 ? 0.05 : null;
 
-    protected override double P(double[] series) => LeastSquaresTrend.Of([.. Enumerable.Range(1, series.Length).Select(i => (double)i)], series).P ?? 1;
+    protected override double P(double[] series) => LeastSquaresTrend.Of([.. Enumerable.Range(1, series.Length).Select(i => (double)i)], series).Line.P ?? 1;
 }
