@@ -9,13 +9,13 @@ public sealed class AngleSeries
     private readonly double[] radians;
     private readonly double[] sd;
     private readonly TrackPiece[] pieces;
-    private readonly double step;
+    private readonly Quantities.Duration step;
     private readonly int firstFrame;
 
     private AngleSeries(string name, DigitisedClip clip, double[] radians, double[] sd)
     {
         Turn.Unwrap(radians);
-        (Name, firstFrame, step) = (name, clip.FirstFrame, clip.Clock.IntervalSeconds);
+        (Name, firstFrame, step) = (name, clip.FirstFrame, clip.Clock.Interval);
         (this.radians, this.sd, HasError, IsEven) = (radians, sd, clip.PointSd is not null, !clip.Clock.IsVariable);
         pieces = [.. MarkerTrack.Split(radians)];
     }
@@ -30,14 +30,14 @@ public sealed class AngleSeries
     public int FirstFrame => firstFrame;
 
     /// <summary>The angle in degrees by sample; null where a point is missing.</summary>
-    public IReadOnlyList<double?> Degrees => TrackSamples.Nullable([.. radians.Select(double.RadiansToDegrees)]);
+    public IReadOnlyList<double?> Degrees => new BlankSeries(radians, 180 / Math.PI);
 
     /// <summary>SD in degrees by sample; null where a point is missing or the error of a point is not known.</summary>
-    public IReadOnlyList<double?> StandardErrorDegrees => TrackSamples.Nullable([.. sd.Select(double.RadiansToDegrees)]);
+    public IReadOnlyList<double?> StandardErrorDegrees => new BlankSeries(sd, 180 / Math.PI);
 
     /// <summary>Angular velocity in °/s by central difference; null at the ends of pieces, and everywhere when the frame rate is not even.</summary>
     public IReadOnlyList<double?> DegreesPerSecond
-        => IsEven ? [.. CentralDifferences.VelocityByPiece(radians, pieces, step).Select(v => v * 180 / Math.PI)] : new double?[radians.Length];
+        => IsEven ? new BlankSeries(CentralDifferences.VelocityByPiece(radians, pieces, step), 180 / Math.PI) : new double?[radians.Length];
 
     /// <summary>Whether the frames come at an even rate.</summary>
     public bool IsEven { get; }
@@ -45,12 +45,12 @@ public sealed class AngleSeries
     /// <summary>The direction of a segment from forward (+x), counter-clockwise.</summary>
     /// <exception cref="KeyNotFoundException">A landmark that was not digitised.</exception>
     /// <exception cref="ArgumentException">A frame in which both ends are at one place.</exception>
-    public static AngleSeries FromForward(DigitisedClip clip, BodySegment segment) => OfSegment(clip, segment, "from forward", a => a.Radians);
+    public static AngleSeries FromForward(DigitisedClip clip, BodySegment segment) => OfSegment(clip, segment, "from forward", 0, 1);
 
     /// <summary>The lean of a segment from upright, forward positive.</summary>
     /// <exception cref="KeyNotFoundException">A landmark that was not digitised.</exception>
     /// <exception cref="ArgumentException">A frame in which both ends are at one place.</exception>
-    public static AngleSeries Lean(DigitisedClip clip, BodySegment segment) => OfSegment(clip, segment, "lean", a => (Math.PI / 2) - a.Radians);
+    public static AngleSeries Lean(DigitisedClip clip, BodySegment segment) => OfSegment(clip, segment, "lean", Math.PI / 2, -1);
 
     /// <summary>Knee flexion; <see cref="JointAngle.Knee"/>.</summary>
     /// <param name="clip">The clip.</param>
@@ -77,15 +77,27 @@ public sealed class AngleSeries
         return OfJoint(clip, "ankle", far, [MarkerRole.Knee, MarkerRole.Ankle, MarkerRole.Heel, front], (p, s) => JointAngle.Ankle(p[0], p[1], p[2], p[3], s));
     }
 
-    private static AngleSeries OfSegment(DigitisedClip clip, BodySegment segment, string what, Func<SegmentAngle, double> angle)
+    // The direction times a sign plus an offset; without an object a frame, because clips have many.
+    private static AngleSeries OfSegment(DigitisedClip clip, BodySegment segment, string what, double offset, int sign)
     {
+        ArgumentNullException.ThrowIfNull(clip);
         ArgumentNullException.ThrowIfNull(segment);
-        return Of(clip, $"{segment.Name} {what}", [segment.Proximal, segment.Distal], (p, s) =>
+        var (name, proximal, distal) = ($"{segment.Name} {what}", clip[segment.Proximal], clip[segment.Distal]);
+        var pointSd = MeanSd(clip, [segment.Proximal, segment.Distal]) ?? double.NaN;
+        double[] radians = new double[clip.Count], sd = new double[clip.Count];
+        for (var i = 0; i < radians.Length; i++)
         {
-            var at = SegmentAngle.Of(p[0], p[1], s);
-            return (angle(at), at.SdRadians);
-        });
+            double dx = proximal.X[i] - distal.X[i], dy = proximal.Y[i] - distal.Y[i];
+            if (dx == 0 && dy == 0) throw new ArgumentException($"{name}, frame {clip.FirstFrame + i}: both ends are at one place; a segment of no length has no angle. Digitise its ends apart.", nameof(clip));
+            radians[i] = offset + (sign * Math.Atan2(dy, dx));
+            sd[i] = Math.Sqrt(2) * pointSd / Math.Sqrt((dx * dx) + (dy * dy));
+        }
+        return new(name, clip, radians, sd);
     }
+
+    /// <summary>Root mean square of the points' SD after their filters, in m; null when not known.</summary>
+    private static double? MeanSd(DigitisedClip clip, MarkerRole[] roles)
+        => clip.PointSd is null ? null : Math.Sqrt(roles.Average(r => Math.Pow(clip.PointSdOf(r)!.Value.Metres, 2)));
 
     private static AngleSeries OfJoint(DigitisedClip clip, string name, bool far, MarkerRole[] roles, Func<PlanePoint[], Quantities.Length?, JointAngle> angle)
         => Of(clip, far ? $"far {name}" : name, far ? [.. roles.Select(r => r.Far())] : roles, (p, s) =>
@@ -98,8 +110,7 @@ public sealed class AngleSeries
     {
         ArgumentNullException.ThrowIfNull(clip);
         MarkerTrack[] tracks = [.. roles.Select(r => clip[r])];
-        Quantities.Length? pointSd = clip.PointSd is null ? null
-            : Quantities.Length.FromMetres(Math.Sqrt(roles.Average(r => Math.Pow(clip.PointSdOf(r)!.Value.Metres, 2))));
+        Quantities.Length? pointSd = MeanSd(clip, roles) is { } metres ? Quantities.Length.FromMetres(metres) : null;
         double[] radians = new double[clip.Count], sd = new double[clip.Count];
         var points = new PlanePoint[tracks.Length];
         for (var i = 0; i < clip.Count; i++)

@@ -14,9 +14,9 @@ public sealed class CentreOfMassSeries
     private CentreOfMassSeries(CentreOfMass centre, DigitisedClip clip, MarkerTrack track)
     {
         (Centre, this.track, this.clip) = (centre, track, clip);
-        var step = clip.Clock.IntervalSeconds;
-        VelocityX = CentralDifferences.VelocityByPiece(track.X, track.Pieces, step);
-        VelocityY = CentralDifferences.VelocityByPiece(track.Y, track.Pieces, step);
+        var step = clip.Clock.Interval;
+        VelocityX = new BlankSeries(CentralDifferences.VelocityByPiece(track.X, track.Pieces, step));
+        VelocityY = new BlankSeries(CentralDifferences.VelocityByPiece(track.Y, track.Pieces, step));
         if (clip.PointSd is not { } sd) return;
         StandardError = Length.FromMetres(sd.Metres * Spread(NoiseGain.OfPosition));
         VelocityStandardError = Speed.FromMetresPerSecond(sd.Metres * Spread(NoiseGain.OfVelocity));

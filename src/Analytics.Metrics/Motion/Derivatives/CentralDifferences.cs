@@ -33,22 +33,21 @@ public static class CentralDifferences
         for (var i = 0; i < inner.Length; i++) inner[i] = (after[i] - (2 * at[i]) + before[i]) * factor;
     }
 
-    /// <summary>First derivative by sample, by second; null at the ends of every piece and in gaps (NaN samples).</summary>
-    internal static double?[] VelocityByPiece(ReadOnlySpan<double> x, IReadOnlyList<TrackPiece> pieces, double step)
-    {
-        var v = new double?[x.Length];
-        foreach (var piece in pieces)
-            for (var i = piece.Start + 1; i < piece.End - 1; i++) v[i] = (x[i + 1] - x[i - 1]) / (2 * step);
-        return v;
-    }
+    /// <summary>First derivative by sample, by second; NaN at the ends of every piece and in gaps.</summary>
+    internal static double[] VelocityByPiece(ReadOnlySpan<double> x, IReadOnlyList<TrackPiece> pieces, Duration step) => ByPiece(x, pieces, step, Velocity);
 
-    /// <summary>Second derivative by sample, by second squared; null at the ends of every piece and in gaps (NaN samples).</summary>
-    internal static double?[] AccelerationByPiece(ReadOnlySpan<double> x, IReadOnlyList<TrackPiece> pieces, double step)
+    /// <summary>Second derivative by sample, by second squared; NaN at the ends of every piece and in gaps.</summary>
+    internal static double[] AccelerationByPiece(ReadOnlySpan<double> x, IReadOnlyList<TrackPiece> pieces, Duration step) => ByPiece(x, pieces, step, Acceleration);
+
+    private delegate void Difference(ReadOnlySpan<double> x, Duration interval, Span<double> inner);
+
+    private static double[] ByPiece(ReadOnlySpan<double> x, IReadOnlyList<TrackPiece> pieces, Duration step, Difference difference)
     {
-        var a = new double?[x.Length];
+        var result = new double[x.Length];
+        Array.Fill(result, double.NaN);
         foreach (var piece in pieces)
-            for (var i = piece.Start + 1; i < piece.End - 1; i++) a[i] = (x[i + 1] - (2 * x[i]) + x[i - 1]) / (step * step);
-        return a;
+            if (piece.Length > 2) difference(x.Slice(piece.Start, piece.Length), step, result.AsSpan(piece.Start + 1, piece.Length - 2));
+        return result;
     }
 
     private static double Checked(ReadOnlySpan<double> x, Duration interval, ReadOnlySpan<double> inner)

@@ -8,17 +8,18 @@ namespace Analytics.Metrics.Motion;
 /// </summary>
 public sealed class MarkerMotion
 {
+    private readonly Length? pointSd;
+    private readonly Frequency rate;
+
     private MarkerMotion(MarkerTrack track, DigitisedClip clip)
     {
         Track = track;
-        var (step, rate) = (clip.Clock.IntervalSeconds, clip.Clock.Rate);
-        VelocityX = CentralDifferences.VelocityByPiece(track.X, track.Pieces, step);
-        VelocityY = CentralDifferences.VelocityByPiece(track.Y, track.Pieces, step);
-        AccelerationX = CentralDifferences.AccelerationByPiece(track.X, track.Pieces, step);
-        AccelerationY = CentralDifferences.AccelerationByPiece(track.Y, track.Pieces, step);
-        if (clip.PointSd is not { } sd) return;
-        VelocityStandardError = Speed.FromMetresPerSecond(sd.Metres * NoiseGain.OfVelocity(track.Smoothing, rate));
-        AccelerationStandardError = Acceleration.FromMetresPerSecondSquared(sd.Metres * NoiseGain.OfAcceleration(track.Smoothing, rate));
+        (pointSd, rate) = (clip.PointSd, clip.Clock.Rate);
+        var step = clip.Clock.Interval;
+        VelocityX = new BlankSeries(CentralDifferences.VelocityByPiece(track.X, track.Pieces, step));
+        VelocityY = new BlankSeries(CentralDifferences.VelocityByPiece(track.Y, track.Pieces, step));
+        AccelerationX = new BlankSeries(CentralDifferences.AccelerationByPiece(track.X, track.Pieces, step));
+        AccelerationY = new BlankSeries(CentralDifferences.AccelerationByPiece(track.Y, track.Pieces, step));
     }
 
     /// <summary>The marker.</summary>
@@ -37,10 +38,12 @@ public sealed class MarkerMotion
     public IReadOnlyList<double?> AccelerationY { get; }
 
     /// <summary>SD of a speed; null when the error of a point is not known.</summary>
-    public Speed? VelocityStandardError { get; }
+    public Speed? VelocityStandardError
+        => pointSd is { } sd ? Speed.FromMetresPerSecond(sd.Metres * NoiseGain.OfVelocity(Track.Smoothing, rate)) : null;
 
     /// <summary>SD of an acceleration; null when the error of a point is not known.</summary>
-    public Acceleration? AccelerationStandardError { get; }
+    public Acceleration? AccelerationStandardError
+        => pointSd is { } sd ? Acceleration.FromMetresPerSecondSquared(sd.Metres * NoiseGain.OfAcceleration(Track.Smoothing, rate)) : null;
 
     /// <summary>The motion of a landmark.</summary>
     /// <exception cref="KeyNotFoundException">Not digitised.</exception>

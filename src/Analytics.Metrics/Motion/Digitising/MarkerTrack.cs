@@ -45,10 +45,10 @@ public sealed class MarkerTrack
     public LowPass? Smoothing { get; init; }
 
     /// <summary>x in m by sample; null in a gap.</summary>
-    public IReadOnlyList<double?> XMetres => TrackSamples.Nullable(x);
+    public IReadOnlyList<double?> XMetres => new BlankSeries(x);
 
     /// <summary>y in m by sample; null in a gap.</summary>
-    public IReadOnlyList<double?> YMetres => TrackSamples.Nullable(y);
+    public IReadOnlyList<double?> YMetres => new BlankSeries(y);
 
     /// <summary>The point at a sample; null in a gap.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No such sample.</exception>

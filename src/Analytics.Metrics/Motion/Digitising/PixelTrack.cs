@@ -28,10 +28,10 @@ public sealed class PixelTrack
     public int Count => x.Length;
 
     /// <summary>x in pixels by sample; null where the frame was not digitised.</summary>
-    public IReadOnlyList<double?> XPixels => TrackSamples.Nullable(x);
+    public IReadOnlyList<double?> XPixels => new BlankSeries(x);
 
     /// <summary>y in pixels by sample; null where the frame was not digitised.</summary>
-    public IReadOnlyList<double?> YPixels => TrackSamples.Nullable(y);
+    public IReadOnlyList<double?> YPixels => new BlankSeries(y);
 
     internal ReadOnlySpan<double> X => x;
 

@@ -21,12 +21,4 @@ internal static class TrackSamples
         }
         return (x.ToArray(), y.ToArray());
     }
-
-    /// <summary>Samples with a gap as null.</summary>
-    public static double?[] Nullable(ReadOnlySpan<double> values)
-    {
-        var shown = new double?[values.Length];
-        for (var i = 0; i < shown.Length; i++) shown[i] = double.IsNaN(values[i]) ? null : values[i];
-        return shown;
-    }
 }

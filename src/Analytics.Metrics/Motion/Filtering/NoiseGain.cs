@@ -8,9 +8,6 @@ namespace Analytics.Metrics.Motion;
 /// </summary>
 public static class NoiseGain
 {
-    /// <summary>The mean over evenly spaced frequencies converges faster than any power: 2048 give all digits down to a cut-off of 1/500 of the frame rate.</summary>
-    private const int Frequencies = 2048;
-
     /// <summary>SD of the filtered coordinate over the SD of a digitised one.</summary>
     /// <param name="filter">The filter; null for none.</param>
     /// <param name="rate">Frame rate.</param>
@@ -29,15 +26,17 @@ public static class NoiseGain
     private static double Gain(LowPass filter, Frequency rate, int order)
     {
         var warped = filter.Coefficients(rate).WarpedCutoff;
+        // The mean over evenly spaced frequencies converges like exp(-2.8·n·ωc): n = 16/ωc gives all digits.
+        var frequencies = (int)Math.Clamp(Math.Ceiling(16 / warped), 64, 100_000);
         var sum = 0.0;
-        for (var k = 0; k < Frequencies; k++)
+        for (var k = 0; k < frequencies; k++)
         {
-            var w = Math.PI * (k + 0.5) / Frequencies;
+            var w = Math.PI * (k + 0.5) / frequencies;
             var difference = order switch { 0 => 1, 1 => Math.Sin(w) * Math.Sin(w), _ => 4 * (1 - Math.Cos(w)) * (1 - Math.Cos(w)) };
             var power = PowerOfOnePass(filter.Shape, Math.Tan(w / 2) / warped);
             sum += difference * (filter.DualPass ? power * power : power);
         }
-        return Math.Sqrt(sum / Frequencies);
+        return Math.Sqrt(sum / frequencies);
     }
 
     private static double PowerOfOnePass(FilterShape shape, double ratio)

@@ -49,6 +49,15 @@ public sealed class ResidualAnalysis
         return Judge(residuals);
     }
 
+    /// <summary>Analyses both coordinates of a marker, in m, over its longest piece without a gap.</summary>
+    /// <param name="track">A marker as digitised, at the frame rate.</param>
+    public (ResidualAnalysisResult X, ResidualAnalysisResult Y) Of(MarkerTrack track)
+    {
+        ArgumentNullException.ThrowIfNull(track);
+        var longest = track.Pieces.OrderByDescending(p => p.Length).FirstOrDefault();
+        return (Of(track.X.Slice(longest.Start, longest.Length)), Of(track.Y.Slice(longest.Start, longest.Length)));
+    }
+
     private ResidualAnalysisResult Judge(double[] residuals)
     {
         var (slope, level, rSquared) = TailLine(residuals);

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Numerics;
+using System.Runtime.InteropServices;
 
 namespace Analytics.Metrics.Motion;
 
@@ -41,8 +42,8 @@ internal sealed class ResidualSweep
         var n = x.Length + (2 * pad);
         var lanes = Vector<double>.Count;
         var buffer = ArrayPool<double>.Shared.Rent(n * (1 + (2 * lanes)));
-        var padded = buffer.AsSpan(0, n);
-        var passed = buffer.AsSpan(n, 2 * n * lanes);
+        var passed = MemoryMarshal.Cast<double, Vector<double>>(buffer.AsSpan(0, 2 * n * lanes));
+        var padded = buffer.AsSpan(2 * n * lanes, n);
         x.CopyTo(padded[pad..]);
         for (var i = 1; i <= pad; i++)
         {
@@ -61,42 +62,41 @@ internal sealed class ResidualSweep
         ArrayPool<double>.Shared.Return(buffer);
     }
 
-    private void Forward(ReadOnlySpan<double> padded, Span<double> passed, int v)
+    // Both passes have the factor a0; taken squared in the first one, the second needs none. What is passed on is a0 times the output of the first pass.
+    private void Forward(ReadOnlySpan<double> padded, Span<Vector<double>> passed, int v)
     {
-        var lanes = Vector<double>.Count;
-        var (aP, bP, cP, aQ, bQ, cQ) = (a0[v], b1[v], b2[v], a0[v + 1], b1[v + 1], b2[v + 1]);
+        var (aP, bP, cP, aQ, bQ, cQ) = (a0[v] * a0[v], b1[v], b2[v], a0[v + 1] * a0[v + 1], b1[v + 1], b2[v + 1]);
         double x1 = padded[0], x2 = padded[0];
-        Vector<double> p1 = new(x1), p2 = p1, q1 = p1, q2 = p1;
-        for (var i = 0; i < padded.Length; i++)
+        Vector<double> p1 = a0[v] * x1, p2 = p1, q1 = a0[v + 1] * x1, q2 = q1;
+        for (int i = 0, k = 0; i < padded.Length && k + 1 < passed.Length; i++, k += 2)
         {
             var inputs = new Vector<double>(padded[i] + (2 * x1) + x2);
             var p = Vector.FusedMultiplyAdd(bP, p1, Vector.FusedMultiplyAdd(cP, p2, aP * inputs));
             var q = Vector.FusedMultiplyAdd(bQ, q1, Vector.FusedMultiplyAdd(cQ, q2, aQ * inputs));
             (x2, x1, p2, p1, q2, q1) = (x1, padded[i], p1, p, q1, q);
-            p.CopyTo(passed[(2 * i * lanes)..]);
-            q.CopyTo(passed[(((2 * i) + 1) * lanes)..]);
+            (passed[k], passed[k + 1]) = (p, q);
         }
     }
 
-    private void Backward(ReadOnlySpan<double> padded, ReadOnlySpan<double> passed, int v, Span<double> sums)
+    private void Backward(ReadOnlySpan<double> padded, ReadOnlySpan<Vector<double>> passed, int v, Span<double> sums)
     {
         const int pad = FilterPass.Padding;
-        var lanes = Vector<double>.Count;
-        var (aP, bP, cP, aQ, bQ, cQ) = (a0[v], b1[v], b2[v], a0[v + 1], b1[v + 1], b2[v + 1]);
+        var (bP, cP, bQ, cQ) = (b1[v], b2[v], b1[v + 1], b2[v + 1]);
         var last = padded.Length - 1;
-        Vector<double> xP1 = new(passed[(2 * last * lanes)..]), xQ1 = new(passed[(((2 * last) + 1) * lanes)..]);
-        Vector<double> xP2 = xP1, xQ2 = xQ1, p1 = xP1, p2 = xP1, q1 = xQ1, q2 = xQ1, sumP = default, sumQ = default;
+        var two = new Vector<double>(2);
+        Vector<double> xP1 = passed[2 * last], xQ1 = passed[(2 * last) + 1], xP2 = xP1, xQ2 = xQ1;
+        Vector<double> p1 = xP1 / a0[v], p2 = p1, q1 = xQ1 / a0[v + 1], q2 = q1, sumP = default, sumQ = default;
         for (var i = last; i >= pad; i--)
         {
-            Vector<double> xP = new(passed[(2 * i * lanes)..]), xQ = new(passed[(((2 * i) + 1) * lanes)..]);
-            var p = Vector.FusedMultiplyAdd(bP, p1, Vector.FusedMultiplyAdd(cP, p2, aP * (xP + xP1 + xP1 + xP2)));
-            var q = Vector.FusedMultiplyAdd(bQ, q1, Vector.FusedMultiplyAdd(cQ, q2, aQ * (xQ + xQ1 + xQ1 + xQ2)));
+            Vector<double> xP = passed[2 * i], xQ = passed[(2 * i) + 1];
+            var p = Vector.FusedMultiplyAdd(bP, p1, Vector.FusedMultiplyAdd(cP, p2, Vector.FusedMultiplyAdd(two, xP1, xP + xP2)));
+            var q = Vector.FusedMultiplyAdd(bQ, q1, Vector.FusedMultiplyAdd(cQ, q2, Vector.FusedMultiplyAdd(two, xQ1, xQ + xQ2)));
             (xP2, xP1, xQ2, xQ1, p2, p1, q2, q1) = (xP1, xP, xQ1, xQ, p1, p, q1, q);
             if (i > last - pad) continue;
             Vector<double> raw = new(padded[i]), dP = raw - p, dQ = raw - q;
             (sumP, sumQ) = (Vector.FusedMultiplyAdd(dP, dP, sumP), Vector.FusedMultiplyAdd(dQ, dQ, sumQ));
         }
         sumP.CopyTo(sums);
-        sumQ.CopyTo(sums[lanes..]);
+        sumQ.CopyTo(sums[Vector<double>.Count..]);
     }
 }

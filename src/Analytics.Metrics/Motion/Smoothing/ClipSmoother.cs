@@ -38,9 +38,7 @@ public static class ClipSmoother
 
     private static Frequency Choose(MarkerTrack track, ResidualAnalysis analysis, Frequency fallback, List<string> notes)
     {
-        if (track.Pieces.Count == 0) return fallback;
-        var longest = track.Pieces.MaxBy(p => p.Length);
-        var (x, y) = (analysis.Of(track.X.Slice(longest.Start, longest.Length)), analysis.Of(track.Y.Slice(longest.Start, longest.Length)));
+        var (x, y) = analysis.Of(track);
         if (x.Cutoff is null && y.Cutoff is null)
         {
             notes.Add(string.Create(CultureInfo.InvariantCulture, $"{track.Role.InWords()}: filtered at {fallback.Hertz:0.#} Hz, no cut-off by residuals (x: {x.Explanation}; y: {y.Explanation})"));

@@ -98,7 +98,7 @@ public class AngleSeriesTests
     public void Series_Bad_NameTheFrameOrTheLandmark()
     {
         var clip = new DigitisedClip(FrameClock.FromRate(Frequency.FromHertz(60)), [new("k", MarkerRole.Knee, [1, 2], [1, 2]), new("a", MarkerRole.Ankle, [0, 2], [0, 2])], 40);
-        Assert.Contains("shank lean, frame 41: Both ends", Assert.Throws<ArgumentException>(() => AngleSeries.Lean(clip, BodySegment.Shank)).Message, StringComparison.Ordinal);
+        Assert.Contains("shank lean, frame 41: both ends", Assert.Throws<ArgumentException>(() => AngleSeries.Lean(clip, BodySegment.Shank)).Message, StringComparison.Ordinal);
         Assert.Contains("no marker for the far knee", Assert.Throws<KeyNotFoundException>(() => AngleSeries.Lean(clip, BodySegment.Shank.Far())).Message, StringComparison.Ordinal);
     }
 }
