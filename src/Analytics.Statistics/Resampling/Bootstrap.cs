@@ -21,7 +21,7 @@ public static class Bootstrap
         Require.Sample(values, 2, nameof(values));
         var chosen = (options ?? new()).Checked();
         var (own, n, mean) = (values.ToArray(), values.Count, Moments.Mean(values));
-        var means = new MeanResamples(own, mean);
+        using var means = new MeanResamples(own, mean);
         var stream = new ResampleStream(chosen.Seed, n, n);
         return BootstrapDistribution.Of(mean, ResampleRun.Fill(chosen, () => (first, s) => means.Fill(stream, first, s)), chosen.Seed, n) with
         {

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
@@ -10,10 +11,13 @@ namespace Analytics.Statistics.Resampling;
 /// <see cref="ResampleStream.MostForPairs"/> values a table holds the sum of every pair, and one digit in base n² draws two values at once; it draws
 /// the same two that two digits in base n would, so the resamples are those of any other statistic with the same seed.
 /// </summary>
-internal sealed class MeanResamples
+internal sealed class MeanResamples : IDisposable
 {
     private readonly double _mean;
     private readonly double[] _deviations;
+    private readonly int _states;
+
+    // From the shared pool: the same memory from call to call stays near the processor.
     private readonly double[]? _pairs;
 
     public MeanResamples(double[] values, double mean)
@@ -21,11 +25,17 @@ internal sealed class MeanResamples
         _mean = mean;
         _deviations = Array.ConvertAll(values, v => v - mean);
         if (values.Length > ResampleStream.MostForPairs) return;
-        _pairs = new double[values.Length * values.Length];
+        _states = values.Length * values.Length;
+        _pairs = ArrayPool<double>.Shared.Rent(_states);
         for (var i = 0; i < values.Length; i++)
         {
             for (var j = 0; j < values.Length; j++) _pairs[i * values.Length + j] = _deviations[i] + _deviations[j];
         }
+    }
+
+    public void Dispose()
+    {
+        if (_pairs is not null) ArrayPool<double>.Shared.Return(_pairs);
     }
 
     public void Fill(ResampleStream stream, int first, Span<double> means)
@@ -44,7 +54,7 @@ internal sealed class MeanResamples
     private double InPairs(ResampleStream stream, int resample, double[] pairs)
     {
         var position = stream.Start(resample);
-        var n = (ulong)pairs.Length;
+        var n = (ulong)_states;
         double sum = 0;
         for (var left = stream.Draws / 4; left > 0; left--)
         {
@@ -57,10 +67,12 @@ internal sealed class MeanResamples
     }
 
     // Eight resamples side by side, each summed in the same order as alone: the last digit is the same on every processor.
+    // Compiled well at once: in a notebook it often runs a single time.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Eight(ResampleStream stream, int first, Span<double> sums, double[] pairs)
     {
         var positions = stream.StartOfEight(first);
-        var n = Vector512.Create((ulong)pairs.Length);
+        var n = Vector512.Create((ulong)_states);
         // A half word times n, shifted, is always below n: no bounds to check.
         ref var table = ref MemoryMarshal.GetArrayDataReference(pairs);
         double s0 = 0, s1 = 0, s2 = 0, s3 = 0, s4 = 0, s5 = 0, s6 = 0, s7 = 0;
@@ -81,7 +93,7 @@ internal sealed class MeanResamples
         (sums[0], sums[1], sums[2], sums[3], sums[4], sums[5], sums[6], sums[7]) = (s0, s1, s2, s3, s4, s5, s6, s7);
         var rest = stream.Draws % 4;
         if (rest == 0) return;
-        for (var b = 0; b < 8; b++) sums[b] += Rest(positions[b], rest, (ulong)pairs.Length, pairs);
+        for (var b = 0; b < 8; b++) sums[b] += Rest(positions[b], rest, (ulong)_states, pairs);
     }
 
     private static Vector512<ulong> TimesLowHalf(Vector512<ulong> words, Vector512<ulong> n)

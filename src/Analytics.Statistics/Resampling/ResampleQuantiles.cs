@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Runtime.CompilerServices;
 using Analytics.Statistics.Distributions;
 
 namespace Analytics.Statistics.Resampling;
@@ -29,6 +30,7 @@ internal static class ResampleQuantiles
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double LowTail(double[] all, Between place, double cut, double[] tail)
     {
         var count = 0;
@@ -42,6 +44,7 @@ internal static class ResampleQuantiles
         return count > place.Above ? Placed(tail.AsSpan(0, count), place, 0) : Placed(Copied(all, tail), place, 0);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double HighTail(double[] all, Between place, double cut, double[] tail)
     {
         var count = 0;

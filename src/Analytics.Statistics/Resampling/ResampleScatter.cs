@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -15,6 +16,7 @@ internal readonly record struct ResampleScatter(double Bias, double StandardErro
     private const double Tie = 1e-12;
 
     // Sums in eight lanes whatever the processor has, so that the last digit does not depend on it.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static ResampleScatter Of(ReadOnlySpan<double> statistics, double estimate)
     {
         if (statistics.IsEmpty) return new(0, 0, 0, 0, true);
@@ -51,6 +53,7 @@ internal readonly record struct ResampleScatter(double Bias, double StandardErro
         return new(shift / n, n > 1 ? Math.Sqrt(Math.Max(0, square - shift * shift / n) / (n - 1)) : 0, below, above, true);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static (int Below, int Above) Sides(ReadOnlySpan<Vector512<double>> eights, ReadOnlySpan<double> rest, double estimate, double tie)
     {
         var (low, high) = (Vector512.Create(estimate - tie), Vector512.Create(estimate + tie));
