@@ -23,23 +23,27 @@ internal static class NewtonSearch
         for (var iteration = 1; iteration <= Limit; iteration++)
         {
             var (gradient, hessian) = objective.Derivatives(x);
-            var eigen = SymmetricEigen.Of(hessian, n);
+            // Every variable in its own size: one spread may be 10,000 times another.
+            var size = Array.ConvertAll(x, v => Math.Max(1, Math.Abs(v)));
+            var eigen = SymmetricEigen.Of(Scaled(hessian, size), n);
             var floor = Math.Max(1e-7 * eigen.Values.Max(Math.Abs), 1e-12);
-            var step = eigen.Apply(v => -1 / Math.Max(Math.Abs(v), floor), gradient);
-            var (promise, length) = (-Dot(gradient, step), Math.Sqrt(Dot(step, step)));
+            double[] step = eigen.Apply(v => -1 / Math.Max(Math.Abs(v), floor), [.. gradient.Zip(size, (g, s) => g * s)]);
+            var length = Math.Sqrt(Dot(step, step));
+            for (var i = 0; i < n; i++) step[i] *= size[i];
+            var promise = -Dot(gradient, step);
             if (promise < 1e-20 || length < 1e-14)
             {
                 // A pass or a top looks as flat as a bottom: leave it along the direction that falls.
-                if (!Tip(objective, eigen, floor, x, ref value)) return new(x, value, iteration, true, hessian);
+                if (!Tip(objective, eigen, floor, size, x, ref value)) return new(x, value, iteration, true, hessian);
                 continue;
             }
 
-            var longest = 2 * (1 + Math.Sqrt(Dot(x, x)));
-            if (!TakeStep(objective, x, step, Math.Min(1, longest / length), promise, ref value))
+            var before = value;
+            if (!TakeStep(objective, x, step, Math.Min(1, 3 / length), promise, ref value))
                 return new(x, value, iteration, promise < 1e-7 * (1 + Math.Abs(value)), hessian);
-            // Rounding keeps the promise above 0 at times: two steps below any sense are enough.
-            settled = promise < 1e-15 ? settled + 1 : 0;
-            if (settled == 2) return new(x, value, iteration, true, objective.Derivatives(x).Hessian);
+            // Rounding keeps the promise above 0 at times. Steps that double the digits need no more than a few once the value stands still.
+            settled = promise < 1e-7 && before - value < 1e-11 * (1 + Math.Abs(value)) ? settled + 1 : 0;
+            if (settled == 8 || (settled >= 2 && promise < 1e-15)) return new(x, value, iteration, true, objective.Derivatives(x).Hessian);
         }
 
         return new(x, value, Limit, false, []);
@@ -63,13 +67,13 @@ internal static class NewtonSearch
         return false;
     }
 
-    private static bool Tip(IObjective objective, SymmetricEigen eigen, double floor, double[] x, ref double value)
+    private static bool Tip(IObjective objective, SymmetricEigen eigen, double floor, double[] unit, double[] x, ref double value)
     {
         var lowest = Array.IndexOf(eigen.Values, eigen.Values.Min());
         if (eigen.Values[lowest] > -10 * floor) return false;
         foreach (var size in new[] { 0.3, -0.3, 0.01, -0.01 })
         {
-            var next = x.Select((a, i) => a + (size * eigen.Vectors[(i * x.Length) + lowest])).ToArray();
+            var next = x.Select((a, i) => a + (size * unit[i] * eigen.Vectors[(i * x.Length) + lowest])).ToArray();
             var reached = objective.Value(next);
             if (!(reached < value - 1e-12)) continue;
             next.CopyTo(x, 0);
@@ -79,6 +83,15 @@ internal static class NewtonSearch
 
         value = objective.Value(x);
         return false;
+    }
+
+    private static double[] Scaled(double[] hessian, double[] size)
+    {
+        var n = size.Length;
+        var scaled = new double[n * n];
+        for (var i = 0; i < n; i++)
+            for (var j = 0; j < n; j++) scaled[(i * n) + j] = hessian[(i * n) + j] * size[i] * size[j];
+        return scaled;
     }
 
     private static double Dot(double[] a, double[] b)
