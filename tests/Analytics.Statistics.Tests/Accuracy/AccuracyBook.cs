@@ -33,7 +33,7 @@ public sealed class AccuracyBook
 
     /// <summary>A figure from outside that stands in no row of the file (a certified value, a printed one).</summary>
     public void CheckPublished(string @case, string quantity, double expected, double actual, double relative, string source)
-        => Add(new(@case, quantity, expected, source), actual, relative, 0, source);
+        => Add(new(@case, quantity, expected, source), actual, relative, 0, source, published: true);
 
     /// <summary>Rows the library does not reproduce on purpose.</summary>
     /// <param name="case">Their case.</param>
@@ -55,9 +55,9 @@ public sealed class AccuracyBook
     private OracleValue Take(string @case, string quantity)
         => _open.Remove((@case, quantity), out var row) ? row : throw new KeyNotFoundException($"No open row '{@case}' '{quantity}'.");
 
-    private void Add(OracleValue row, double actual, double relative, double absolute, string why)
+    private void Add(OracleValue row, double actual, double relative, double absolute, string why, bool published = false)
     {
         if (relative > Usual && why.Length == 0) throw new ArgumentException($"{row.Case} {row.Quantity}: a coarser tolerance needs a reason.", nameof(why));
-        _checks.Add(new(row, actual, relative, absolute, why));
+        _checks.Add(new(row, actual, relative, absolute, why, published));
     }
 }

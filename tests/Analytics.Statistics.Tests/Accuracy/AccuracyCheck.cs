@@ -8,8 +8,11 @@ namespace Analytics.Statistics.Tests.Accuracy;
 internal sealed record OracleValue(string Case, string Quantity, double Value, string Call);
 
 /// <summary>One comparison.</summary>
-internal sealed record AccuracyCheck(OracleValue Row, double Actual, double Relative, double Absolute, string Why)
+internal sealed record AccuracyCheck(OracleValue Row, double Actual, double Relative, double Absolute, string Why, bool Published = false)
 {
+    /// <summary>Whether the oracle itself is exact enough for the usual difference; else <see cref="Why"/> says why not.</summary>
+    public bool IsStrict => Relative <= AccuracyBook.Usual && Absolute == 0;
+
     private double Difference => Math.Abs(Actual - Row.Value);
 
     /// <summary>Whether the difference is allowed. NaN never is.</summary>

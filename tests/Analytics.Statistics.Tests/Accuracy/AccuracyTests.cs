@@ -7,6 +7,11 @@ public sealed class AccuracyTests
         .Select(l => l.Split('\t'))
         .ToLookup(c => c[0], c => new OracleValue(c[1], c[2], Oracle.Number(c[3]), c[4]));
 
+    internal static IReadOnlyList<AccuracySection> All => s_sections;
+
+    /// <summary>Sections of the file and how many rows each has.</summary>
+    internal static IEnumerable<(string Section, int Rows)> InFile => s_rows.Select(g => (g.Key, g.Count()));
+
     private static readonly IReadOnlyList<AccuracySection> s_sections =
     [
         .. typeof(AccuracySection).Assembly.GetTypes()
