@@ -93,6 +93,6 @@ public sealed record CusumChart : Result
     ])
     {
         Basis = "target, k and h as given",
-        Remarks = [FalseAlarms.ToString(), "A target or SD from few baseline points makes false alarms more frequent than this."],
+        Remarks = [FalseAlarms.InWords(), "A target or SD from few baseline points makes false alarms more frequent than this."],
     };
 }

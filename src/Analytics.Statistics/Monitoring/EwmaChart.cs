@@ -94,6 +94,6 @@ public sealed record EwmaChart : Result
     ])
     {
         Basis = "target and SD as given",
-        Remarks = [FalseAlarms.ToString(), "A target or SD from few baseline points makes false alarms more frequent than this."],
+        Remarks = [FalseAlarms.InWords(), "A target or SD from few baseline points makes false alarms more frequent than this."],
     };
 }

@@ -1,4 +1,5 @@
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Results;
 
 namespace Analytics.Statistics.Monitoring;
 
@@ -6,7 +7,7 @@ namespace Analytics.Statistics.Monitoring;
 /// <param name="PerPoint">Chance that a new point signals; null when it changes from point to point.</param>
 /// <param name="RunLength">Mean number of points until the first false alarm; null when it is not known.</param>
 /// <param name="Basis">What the figures rest on, in words a report can print.</param>
-public sealed record FalseAlarms(double? PerPoint, double? RunLength, string Basis)
+public sealed record FalseAlarms(double? PerPoint, double? RunLength, string Basis) : Result
 {
     /// <summary>Limits of k standard deviations about a centre, both known: 2 Φ(−k); for k = 3 one point in 370.</summary>
     /// <param name="k">Width in standard deviations, above 0.</param>
@@ -57,12 +58,19 @@ public sealed record FalseAlarms(double? PerPoint, double? RunLength, string Bas
     ];
 
     /// <summary>In words for a report: the rate of a point, the run length, what they rest on.</summary>
-    public override string ToString()
+    public string InWords()
     {
         var rate = PerPoint is { } p ? FormattableString.Invariant($"{100 * p:0.##} % of points without any change signal. ") : string.Empty;
         var run = RunLength is { } r ? FormattableString.Invariant($"First false alarm after {r:0} points on average. ") : string.Empty;
         return $"{rate}{run}({Basis}; values normal and independent)";
     }
+
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new("False alarms of a chart", "chance of a signal while nothing has changed",
+    [
+        new("points that signal without any change", 100 * PerPoint, "%") { Note = PerPoint is null ? "changes from point to point" : string.Empty },
+        new("mean points to the first false alarm", RunLength) { Note = RunLength is null ? "not known" : string.Empty },
+    ]) { Basis = Basis, Remarks = ["Values are taken as normal and independent."] };
 
     private static string Words(int m) => FormattableString.Invariant($"mean moving range of {m} baseline points; average over baselines, measured");
 }

@@ -80,6 +80,6 @@ public sealed record IndividualsChart : Result
     ])
     {
         Basis = FormattableString.Invariant($"{BaselinePoints} baseline points"),
-        Remarks = [FalseAlarms.ToString()],
+        Remarks = [FalseAlarms.InWords()],
     };
 }

@@ -52,6 +52,6 @@ public sealed record OwnBaseline : Result
         [new("mean", Mean) { Interval = Limits, DegreesOfFreedom = Points - 1 }, new("SD", StandardDeviation)])
     {
         Basis = FormattableString.Invariant($"{Points} baseline points"),
-        Remarks = [FalseAlarms.ToString()],
+        Remarks = [FalseAlarms.InWords()],
     };
 }

@@ -13,6 +13,9 @@ public sealed class EveryResultTests
     {
         ["ResultSheet"] = "what every result is printed from",
         ["SheetColumns"] = "the cells of a sheet",
+        ["GroupMoments"] = "what an effect size is worked from: a size, a mean and an SD as given",
+        ["ChartPoint"] = "one row of a chart; the chart prints",
+        ["CusumPoint"] = "one row of a chart; the chart prints",
     };
 
     [Fact]
