@@ -22,8 +22,15 @@ public enum DegreesOfFreedomMethod
 /// <param name="Interval">Interval by the t law.</param>
 /// <param name="Method">How the degrees of freedom were found.</param>
 public sealed record FixedEffect(
-    string Name, double Value, double StandardError, double DegreesOfFreedom, double T, double P, Interval Interval, DegreesOfFreedomMethod Method)
+    string Name, double Value, double StandardError, double DegreesOfFreedom, double T, double P, Interval Interval, DegreesOfFreedomMethod Method) : Result
 {
+    /// <inheritdoc/>
+    public override ResultSheet Sheet() => new("Effect in a linear mixed model",
+        Method == DegreesOfFreedomMethod.KenwardRoger ? "t law, degrees of freedom by Kenward and Roger [kenwardroger1997]" : "t law, degrees of freedom by Satterthwaite [kuznetsova2017]", [Line])
+    {
+        Basis = "the fitted model; its own sheet says how many values and groups",
+    };
+
     internal ResultLine Line => new(Name, Value)
     {
         Interval = Interval, StandardError = StandardError, DegreesOfFreedom = DegreesOfFreedom,
