@@ -11,8 +11,8 @@ namespace Analytics.Benchmarks.Intervals;
 internal sealed class BcaMean : IBenchmark
 {
     private const int Resamples = 10_000;
-    private const double BudgetSeconds = 3;
-    private const int Rounds = 5;
+    // One long reading a side: the clock of processor time may tick coarsely.
+    private const double BudgetSeconds = 5;
 
     // Made-up jump heights, cm, with a tail to the right.
     private static readonly double[] Values = [.. Enumerable.Range(0, 60).Select(i => 38 + 0.002 * (i * i * 37 % 3600) + (i * 17 % 11))];
@@ -23,7 +23,7 @@ internal sealed class BcaMean : IBenchmark
 
     public int Run(string[] args)
     {
-        var ours = Median(SecondsPerInterval);
+        var ours = SecondsPerInterval();
         var limits = Interval(1, Resamples).Limits!.Value;
         Say($"n = {Values.Length}, B = {Resamples}, processor time of one interval on one thread");
         Say($"  this library                       {1e3 * ours,9:0.000} ms              {limits.Low:0.0000} to {limits.High:0.0000}   (512-bit vectors: {(Vector512.IsHardwareAccelerated ? "yes" : "no")})");
@@ -50,7 +50,7 @@ internal sealed class BcaMean : IBenchmark
         for (var i = 0; i < 5 * batch; i++) Kept(Interval(i, Resamples)); // past tiered compilation
         // All threads of this process: what the collector and the compiler cost is in it.
         var (count, start, spent) = (0, Environment.CpuUsage.TotalTime.TotalSeconds, 0.0);
-        while (spent < BudgetSeconds / Rounds)
+        while (spent < BudgetSeconds)
         {
             for (var i = 0; i < batch; i++) Kept(Interval(count + i, Resamples));
             count += batch;
@@ -74,12 +74,6 @@ internal sealed class BcaMean : IBenchmark
         made.Interval();
         var all = GC.GetAllocatedBytesForCurrentThread() - start;
         Say($"  B = {resamples,7:#,0}: {drawn,9:#,0} bytes to draw ({drawn - 8.0 * resamples:#,0} beside the statistics), {all,9:#,0} with the interval");
-    }
-
-    private static double Median(Func<double> measure)
-    {
-        var values = Enumerable.Range(0, Rounds).Select(_ => measure()).Order().ToArray();
-        return values[values.Length / 2];
     }
 
     private static string Option(string[] args, string name, string usual)
