@@ -23,7 +23,7 @@ internal static class MethodsBlock
                 ("Too small to matter", $"A change under {day.Profile.WorthwhileShare.ToString(System.Globalization.CultureInfo.InvariantCulture)} of the spread between players of the same group, test error taken off, or a figure the coach has set."),
                 ("Standing and needs", "A player is compared with the middle of his own group. Small groups are pulled toward the squad, a player's distance toward zero, each by its stated reliability."),
                 ("Not a verdict", "Beating the smallest worthwhile change alone is never called a real change: in a test with an ICC of .90, 65\u2009% of the players who have not changed at all would do so."),
-                ("How often this is wrong", "Measured on simulated seasons with known truth; the project's documentation lists the rates under \u201Cerror rates\u201D.")),
+                ("How often this is wrong", MeasuredRates.Sentence(SquadAnswer.Tested(day), [.. used.Select(m => day.Standing(m).Reliability)]))),
             table,
             new Note("Source keys are listed in the project's references.")));
     }

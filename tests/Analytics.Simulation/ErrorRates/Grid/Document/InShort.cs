@@ -18,16 +18,16 @@ internal static class InShort
         What the report's verdicts are worth when everybody of a squad has done a retest once and errors are normal:
 
         {Table(study)}
-        - A clear verdict is wrong about an unchanged player at most about once in twenty, however small the squad; but in a big squad
-          somebody will always be that one. The report says beside its counts how many chance alone would give.
+        - A clear verdict is wrong about an unchanged player about once in twenty at most, however small the squad; but in a big squad
+          somebody nearly always is that one. The report says beside its counts how many chance alone would give.
         - "Cannot tell yet" is the usual answer to a small change, not a sign of none. A change of twice the smallest that matters is seen
-          mostly in tests that repeat well; in a test with an ICC of 0.70 it is mostly missed.
-        - A bigger retest helps little with false verdicts and more with finding true ones. More tests before help most: a change of 2 TE is
+          mostly in tests that repeat very well; with an ICC of 0.90 or less it is mostly missed.
+        - A bigger retest does little for false verdicts and a little for true ones. More tests before do most: a change of 2 TE is
           called a clear gain in {Hit(study, 1)} % with one test before, {Hit(study, 3)} % with the mean of three, {Hit(study, 5)} % with five (df 19, SWC 1 TE).
         - Retest on days as far apart as testing days. When neighbouring days share their luck (correlation {ErrorLaw.Correlation.ToString(CultureInfo.InvariantCulture)}), the 95 % interval of a change
-          holds the truth in {Range(study, ErrorKind.Serial)} %, and verdicts are wrong accordingly; no figure of the report can show it.
-        - When players differ in their error ({Range(study, ErrorKind.Uneven)} %), it grows with the value ({Range(study, ErrorKind.Proportional)} %) or is skewed ({Range(study, ErrorKind.Skewed)} %), the interval of a
-          change still holds nearly what it says on average over players; the uneven ones it misjudges more often than the others.
+          holds the truth in {Range(study, ErrorKind.Serial)} % only and up to {Worst(study, ErrorKind.Serial)} % of the unchanged get a clear verdict; nothing in a report can show it.
+        - Players who differ in their error ({Range(study, ErrorKind.Uneven)} %, false verdicts up to {Worst(study, ErrorKind.Uneven)} %), an error that grows with the value ({Range(study, ErrorKind.Proportional)} %,
+          {Worst(study, ErrorKind.Proportional)} %) and a skewed one ({Range(study, ErrorKind.Skewed)} %, {Worst(study, ErrorKind.Skewed)} %) do less harm on average; players with a large error of their own are flagged more often than that.
         - Having changed by more than the smallest worthwhile change means nothing by itself: with an ICC of 0.90, {Point(study)} % of the
           unchanged have.
 
@@ -59,6 +59,9 @@ internal static class InShort
 
     private static string Range(GridStudy study, ErrorKind kind)
         => Cells.Range([.. study.Intervals.Where(r => r.Entry is ChangeInterval && r.Cell.Errors == kind && r.Cell.Athletes >= 10).Select(r => r.Covered.Rate)]);
+
+    private static string Worst(GridStudy study, ErrorKind kind)
+        => Cells.Percent(study.Verdicts.Where(r => r.Entry is BeyondErrorVerdict && r.Case.Errors == kind && r.TrueChange == 0).Max(r => r.Clear));
 
     private static string Point(GridStudy study)
         => Cells.Percent(study.Rates.First(r => r.Entry is PointBeyondWorthwhile && r.Case.Label == "ICC 0.90").Count.Rate);

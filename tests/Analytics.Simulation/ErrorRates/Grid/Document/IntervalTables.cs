@@ -1,3 +1,4 @@
+using Analytics.Simulation.ErrorRates.Grid.Intervals;
 using Analytics.Simulation.ErrorRates.Grid.Tables;
 
 namespace Analytics.Simulation.ErrorRates.Grid.Document;
@@ -16,7 +17,7 @@ public static class IntervalTables
             var cells = of.Where(r => Case(r) == ErrorKind.Normal).ToList();
             if (cells.Count == 0) continue;
             var worst = cells.MaxBy(r => r.Off)!;
-            table.Row([of.Key.Name + (of.Key.InReports ? " *" : ""), of.Key.Claim,
+            table.Row([Starred(of.Key), of.Key.Claim,
                 .. TableCell.AthleteCounts.Select(n => Cells.Range([.. cells.Where(r => r.Cell.Athletes == n).Select(r => r.Covered.Rate)])),
                 $"{Cells.Rate(worst.Covered)}: {Short(worst.Cell)}"]);
         }
@@ -33,7 +34,7 @@ public static class IntervalTables
             var outside = of.Where(IsOutside).ToList();
             if (outside.Count == 0) continue;
             var worst = outside.MaxBy(r => r.Off)!;
-            table.Row(of.Key.Entry.Name, of.Key.Errors.Words(), $"{outside.Count} of {of.Count()}", Cells.Percent(of.Key.Entry.Nominal), Cells.Rate(worst.Covered), Short(worst.Cell)
+            table.Row(Starred(of.Key.Entry), of.Key.Errors.Words(), $"{outside.Count} of {of.Count()}", Cells.Percent(of.Key.Entry.Nominal), Cells.Rate(worst.Covered), Short(worst.Cell)
                 + (worst.None > 0 ? $"; none given in {Cells.Percent((double)worst.None / (worst.None + worst.Covered.Draws))} %" : ""));
         }
 
@@ -45,6 +46,8 @@ public static class IntervalTables
         var margin = 2 * result.Covered.MonteCarloError;
         return result.Covered.Rate < result.Entry.Nominal - (0.95 - Least) - margin || result.Covered.Rate > result.Entry.Nominal + (Most - 0.95) + margin;
     }
+
+    private static string Starred(IntervalUnderTest entry) => entry.Name + (entry.InReports ? " *" : "");
 
     // Log-normal values are the normal case of a method that takes logarithms.
     private static ErrorKind Case(IntervalResult result) => result.Entry.Cells.All(c => c.Errors == ErrorKind.Proportional) ? ErrorKind.Normal : result.Cell.Errors;

@@ -39,6 +39,8 @@ public sealed class EmpiricalBayesRates : ShrinkageRates
 {
     public override string Name => "Empirical Bayes";
 
+    public override string Claim => base.Claim + ", if centre and spread were known, which they are not";
+
     protected override IReadOnlyList<Shrunken> Shrink(IReadOnlyList<double> values, IReadOnlyList<double> errors) => EmpiricalBayes.Of(values, errors).Values;
 }
 
