@@ -1,3 +1,4 @@
+using Analytics.Metrics.ChangeOfDirection;
 using Analytics.Metrics.FieldPower;
 using Analytics.Metrics.Jumping;
 using Analytics.Metrics.Sprinting;
@@ -9,7 +10,7 @@ namespace Analytics.Metrics.Catalogue;
 public static class MetricCatalogue
 {
     /// <summary>All metrics; identifiers are unique.</summary>
-    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. StrengthMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All, .. SprintMetrics.All];
+    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. StrengthMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All, .. SprintMetrics.All, .. TurnMetrics.All];
 
     /// <summary>The metric with this identifier.</summary>
     /// <param name="id">Identifier.</param>

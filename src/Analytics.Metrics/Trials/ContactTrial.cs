@@ -6,7 +6,7 @@ namespace Analytics.Metrics.Trials;
 
 /// <summary>
 /// One repetition of a contact drill on film: from first movement to the first touch. The trial carries what was read and how the clip was recorded; times and their errors are made by
-/// the timing of events, all else by the contact measures. Body mass comes from <see cref="AthleteDay"/>.
+/// <see cref="EventTiming"/>, all else by the contact measures. Body mass comes from <see cref="AthleteDay"/>.
 /// </summary>
 public sealed record ContactTrial : Trial
 {
