@@ -1,5 +1,6 @@
 using Analytics.Metrics.Trials;
 using Analytics.Quantities;
+using Side = Analytics.Metrics.Trials.Side;
 
 namespace Analytics.Metrics.Tests.Catalogue;
 
@@ -13,7 +14,7 @@ internal static class FullDay
     private static AthleteDay Make(double x) => Days.With(
     [
         new BodyMeasure { AthleteId = "a1", Date = Days.Date, BodyMass = Mass.FromKilograms(90 * x), Stature = Length.FromMetres(1.85 * x) },
-        .. Jumps(x), .. Throws(x), .. Lifts(x), .. Sprints(x), .. Agility(x),
+        .. Jumps(x), .. Throws(x), .. Lifts(x), .. Sprints(x), .. Agility(x), .. Turns(x), Contact.LinearRunner.Trial(),
         Days.Stair(1.05 * x, 0.5 * x),
     ]) with
     {
@@ -59,5 +60,13 @@ internal static class FullDay
            select new AgilityTrial
            {
                AthleteId = "a1", Date = Days.Date, Test = test.Item1, Timing = TimingMethod.Electronic, Time = Duration.FromSeconds(test.Item2 * x),
+           };
+
+    // Both sides of the 505 and a 10 m sprint give the deficit; the run of unknown side above gives none.
+    private static IEnumerable<Trial> Turns(double x)
+        => from run in new[] { (Side.Left, 2.41), (Side.Right, 2.47) }
+           select new AgilityTrial
+           {
+               AthleteId = "a1", Date = Days.Date, Test = "505", Timing = TimingMethod.Electronic, Side = run.Item1, Time = Duration.FromSeconds(run.Item2 * x),
            };
 }

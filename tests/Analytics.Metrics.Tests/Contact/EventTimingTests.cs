@@ -13,7 +13,7 @@ public class EventTimingTests
         var time = EventTiming.Of(Trial((100, 202)), JudgementError.None);
         Assert.Equal(0.425, time.Value.Seconds, 1e-12);
         Assert.Equal(1 / (240 * Math.Sqrt(6)), time.StandardError.Seconds, 1e-15);
-        Assert.Equal(0.425 - (0.800151915 / 240), time.Interval.Low, 1e-10);
+        Assert.Equal(0.425 - (0.8001519461 / 240), time.Interval.Low, 1e-10);
         Assert.Equal(double.PositiveInfinity, time.DegreesOfFreedom);
     }
 

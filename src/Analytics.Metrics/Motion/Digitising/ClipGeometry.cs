@@ -77,8 +77,11 @@ public sealed record ClipGeometry
         var (along, up) = MetresPerPixel();
         // One SD for both axes: the larger, when the camera angle stretches x.
         Length? pointSd = PointSdPixels is { } pixels ? Length.FromMetres(pixels * Math.Max(along, up)) : null;
-        return new(clock, tracks.Where(t => t.Role.IsBody()).Select(t => InMetres(t, along, up)), firstFrame, pointSd, Scale.RelativeSd);
+        return new(clock, tracks.Where(t => t.Role.IsBody()).Select(t => InMetres(t, along, up)), firstFrame, pointSd, Scale.RelativeSd) { Rows = Rows(up) };
     }
+
+    // With y counted up the height of the picture says where the top row is.
+    private PictureRows? Rows(double up) => YAxis == YAxis.Down ? new(up * (PictureHeightPixels ?? 0), up) : PictureHeightPixels is { } height ? new(up * height, up) : null;
 
     private MarkerTrack InMetres(PixelTrack track, double along, double up)
     {

@@ -53,6 +53,9 @@ public sealed class DigitisedClip
     /// <summary>Relative SD of the scale: every length, speed and acceleration of the clip is off by the same factor; angles are not. Null when not known.</summary>
     public double? ScaleRelativeSd { get; }
 
+    /// <summary>Where the rows of the picture lie, so that the moment at which a point was exposed can be had; null when not known.</summary>
+    public PictureRows? Rows { get; init; }
+
     /// <summary>The track of a landmark.</summary>
     /// <exception cref="KeyNotFoundException">Not digitised; those that are get listed.</exception>
     public MarkerTrack this[MarkerRole role] => Find(role)
@@ -73,7 +76,7 @@ public sealed class DigitisedClip
         : throw new ArgumentOutOfRangeException(nameof(frame), frame, $"the clip has frames {FirstFrame} to {LastFrame}; got frame {frame}.");
 
     /// <summary>The same clip with other tracks, for example filtered ones.</summary>
-    public DigitisedClip With(IEnumerable<MarkerTrack> tracks) => new(Clock, tracks, FirstFrame, PointSd, ScaleRelativeSd);
+    public DigitisedClip With(IEnumerable<MarkerTrack> tracks) => new(Clock, tracks, FirstFrame, PointSd, ScaleRelativeSd) { Rows = Rows };
 
     private void Add(MarkerTrack track)
     {

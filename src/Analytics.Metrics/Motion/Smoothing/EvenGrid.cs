@@ -20,7 +20,7 @@ public static class EvenGrid
         // Stamps and clock agree about the time of the first frame.
         double[] even = [.. Enumerable.Range(0, count).Select(i => times[0] + (i * step))];
         if (count < 3) throw new ArgumentException($"The clip has {clip.Count} frames; an even grid needs at least 3.", nameof(clip));
-        return new(FrameClock.FromTimeStamps(even, clip.FirstFrame), clip.Tracks.Select(t => OnGrid(t, times, even, step)), clip.FirstFrame, clip.PointSd, clip.ScaleRelativeSd);
+        return new(FrameClock.FromTimeStamps(even, clip.FirstFrame), clip.Tracks.Select(t => OnGrid(t, times, even, step)), clip.FirstFrame, clip.PointSd, clip.ScaleRelativeSd) { Rows = clip.Rows };
     }
 
     internal static void Require(DigitisedClip clip)

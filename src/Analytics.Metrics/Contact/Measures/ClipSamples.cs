@@ -1,0 +1,107 @@
+using Analytics.Metrics.Motion;
+using Analytics.Metrics.Trials;
+
+namespace Analytics.Metrics.Contact;
+
+/// <summary>A figure by frame, from points as digitised (filled ones left out), with the time at which the rows of the points were exposed.</summary>
+internal sealed class ClipSamples
+{
+    // Fewest samples of a window; at low frame rates the window grows until it has them.
+    private const int Fewest = 6;
+
+    private readonly List<double> seconds = [];
+    private readonly List<double> values = [];
+    private double? variance = 0;
+
+    private ClipSamples(string name) => Name = name;
+
+    /// <summary>What it is, in words.</summary>
+    public string Name { get; }
+
+    /// <summary>SD of one sample; null when the error of a point is not known.</summary>
+    private double? SampleSd => variance is { } v && seconds.Count > 0 ? Math.Sqrt(v / seconds.Count) : null;
+
+    /// <summary>The lean of a segment, in degrees.</summary>
+    public static ClipSamples Lean(ContactTrial trial, DigitisedClip clip, BodySegment segment)
+        => Of(trial, clip, segment.Name + " lean", [segment.Proximal, segment.Distal], (p, sd) =>
+        {
+            var angle = SegmentAngle.Of(p[0], p[1], sd);
+            return (angle.Lean.Degrees, angle.StandardError?.Degrees);
+        });
+
+    /// <summary>Knee flexion, in degrees.</summary>
+    public static ClipSamples Knee(ContactTrial trial, DigitisedClip clip, bool far)
+        => Joint(trial, clip, "knee flexion", far, [MarkerRole.Hip, MarkerRole.Knee, MarkerRole.Ankle], JointAngle.Knee);
+
+    /// <summary>Hip flexion, in degrees.</summary>
+    public static ClipSamples Hip(ContactTrial trial, DigitisedClip clip, bool far)
+        => Joint(trial, clip, "hip flexion", far, [MarkerRole.Shoulder, MarkerRole.Hip, MarkerRole.Knee], JointAngle.Hip);
+
+    /// <summary>Where the centre of mass is along the run, in m.</summary>
+    public static ClipSamples CentreForward(ContactTrial trial, DigitisedClip clip, CentreOfMass centre)
+    {
+        MarkerRole[] roles = [.. centre.Weights.Keys];
+        double[] weights = [.. roles.Select(r => centre.Weights[r])];
+        var spread = Math.Sqrt(weights.Sum(w => w * w));
+        return Of(trial, clip, "centre of mass", roles, (p, sd) => (p.Select((q, i) => weights[i] * q.XMetres).Sum(), sd?.Metres * spread));
+    }
+
+    /// <summary>
+    /// Value and slope at a moment, from the samples no further than a reach from it and, when it is a limit, none at or after it. Null when there are too few, or when they end more than two frames short of it.
+    /// </summary>
+    /// <param name="at">The moment.</param>
+    /// <param name="reach">Reach to either side, s.</param>
+    /// <param name="frame">Interval of the frames, s.</param>
+    /// <param name="degree">Of the curve.</param>
+    /// <param name="limit">Samples from here on do not count; null for none.</param>
+    public LocalValue? At(double at, double reach, double frame, int degree, double? limit = null)
+    {
+        var last = limit is null ? double.PositiveInfinity : limit.Value - (1e-9 * frame);
+        for (var wide = reach; wide < 4 * reach; wide *= 1.25)
+        {
+            int[] near = [.. Enumerable.Range(0, seconds.Count).Where(i => Math.Abs(seconds[i] - at) <= wide + (frame / 1e6) && seconds[i] < last)];
+            if (near.Length < Math.Max(Fewest, degree + 2)) continue;
+            if (seconds[near[^1]] < at - (2.01 * frame) || seconds[near[0]] > at + (2.01 * frame)) return null;
+            return LocalCurve.At([.. near.Select(i => seconds[i])], [.. near.Select(i => values[i])], at, degree, SampleSd);
+        }
+        return null;
+    }
+
+    /// <summary>The mean of the samples before a moment, while the player is still: no more than a reach before it. Its slope is 0. Null when there is none.</summary>
+    public LocalValue? Before(double at, double reach, double frame)
+    {
+        int[] near = [.. Enumerable.Range(0, seconds.Count).Where(i => seconds[i] <= at + (frame / 2) && seconds[i] >= at - reach)];
+        if (near.Length == 0) return null;
+        double mean = near.Average(i => values[i]);
+        double? sample = SampleSd is { } sd ? sd * sd : near.Length > 2 ? near.Sum(i => Math.Pow(values[i] - mean, 2)) / (near.Length - 1) : null;
+        return new(mean, sample is { } v ? v / near.Length : double.NaN, 0, 0, near.Length);
+    }
+
+    private static ClipSamples Joint(ContactTrial trial, DigitisedClip clip, string name, bool far, MarkerRole[] roles, Func<PlanePoint, PlanePoint, PlanePoint, Quantities.Length?, JointAngle> angle)
+        => Of(trial, clip, far ? "far " + name : name, far ? [.. roles.Select(r => r.Far())] : roles, (p, sd) =>
+        {
+            var at = angle(p[0], p[1], p[2], sd);
+            return (at.Value.Degrees, at.StandardError?.Degrees);
+        });
+
+    private static ClipSamples Of(ContactTrial trial, DigitisedClip clip, string name, MarkerRole[] roles, Func<PlanePoint[], Quantities.Length?, (double Value, double? Sd)> figure)
+    {
+        var series = new ClipSamples(name);
+        MarkerTrack[] tracks = [.. roles.Select(r => clip[r])];
+        for (var i = 0; i < clip.Count; i++)
+        {
+            if (tracks.Any(t => t[i] is null || t.IsFilled(i))) continue;
+            PlanePoint[] points = [.. tracks.Select(t => t[i]!.Value)];
+            var (value, sd) = figure(points, clip.PointSd);
+            // Angles run on past a half turn.
+            if (name != "centre of mass" && series.values.Count > 0) value = series.values[^1] + Math.IEEERemainder(value - series.values[^1], 360);
+            series.seconds.Add(clip.Clock.Time(clip.FirstFrame + i).Seconds + RowDelay(trial, clip, points));
+            series.values.Add(value);
+            series.variance = sd * sd + series.variance;
+        }
+        return series;
+    }
+
+    private static double RowDelay(ContactTrial trial, DigitisedClip clip, PlanePoint[] points)
+        => trial.Shutter is { } shutter && clip.Rows is { } rows ? points.Average(p => shutter.DelayAt(Math.Clamp(rows.RowAt(p.YMetres), 0, shutter.PictureHeightPixels)).Seconds) : 0;
+}
