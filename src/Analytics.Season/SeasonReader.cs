@@ -1,4 +1,5 @@
 using Analytics.Season.Checks;
+using Analytics.Season.Clips;
 using Analytics.Season.Files;
 using Analytics.Season.Intake;
 using Analytics.Season.Settings;
@@ -22,6 +23,7 @@ public static class SeasonReader
         var squad = contents.Squad();
         contents.Availability(squad);
         var testing = contents.Testing(settings, squad);
+        new ContactJoin(settings, squad).JoinAll(intake, testing);
         var sessions = contents.Sessions(settings, squad);
         contents.NoteTheRest();
         UnitMixUps.HoldBack(testing.Days, id => squad.Find(id)!.Group);

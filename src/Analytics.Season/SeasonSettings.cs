@@ -43,6 +43,9 @@ public sealed record SeasonSettings
 
     /// <summary>Smallest worthwhile change per metric in the metric's catalogue unit, where the coach set one.</summary>
     public IReadOnlyDictionary<string, double> Worthwhile { get; init; } = new Dictionary<string, double>();
+
+    /// <summary>How clips were filmed and digitised.</summary>
+    public VideoSettings Video { get; init; } = new();
 }
 
 /// <summary>Two testing days that form a retest.</summary>

@@ -25,6 +25,7 @@ internal static class TrialValues
         AgilityTrial t => Rows(t, "agility", $"{t.Test}, {Word(t.Timing)}", ("time", t.Time.Seconds, "s")),
         ThrowTrial t => Rows(t, "throws", t.Throw, ("ball", t.Ball.Kilograms, "kg"), ("distance", t.Distance.Metres, "m")),
         StairTrial t => Rows(t, "stairs", "", ("rise", t.Rise.Metres, "m"), ("time", t.Time.Seconds, "s")),
+        ContactTrial t => Rows(t, "contact", t.Clip, [.. t.Readings.Select(r => (t.Readings.Count is 1 ? "time_to_contact" : $"time_to_contact_reading_{r.Number}", (double?)t.Clock.Between(r.FirstMovement.Frame, r.Contact.Frame).Seconds, "s")), ("gap", t.Gap?.Metres, "m")]),
         _ => [],
     };
 

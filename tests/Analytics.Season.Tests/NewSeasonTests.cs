@@ -24,7 +24,7 @@ public sealed class NewSeasonTests : IDisposable
         Assert.Equal(files.Order(StringComparer.Ordinal), data.Files.Select(f => f.Path).Order(StringComparer.Ordinal));
         Assert.Equal(2, data.Days.Count);
         // Every table of a testing day has an example.
-        Assert.Equal(7, data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.GetType()).Distinct().Count());
+        Assert.Equal(8, data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.GetType()).Distinct().Count());
         Assert.Equal(["spring"], Directory.EnumerateFileSystemEntries(parent).Select(Path.GetFileName));
     }
 

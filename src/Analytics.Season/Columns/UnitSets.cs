@@ -19,6 +19,10 @@ internal static class UnitSets
 
     public static readonly IReadOnlyList<Unit> Times = Pick(Duration.Units, "s", "ms");
 
+    public static readonly IReadOnlyList<Unit> Gaps = Pick(Length.Units, "m", "yd", "ft");
+
+    public static readonly IReadOnlyList<Unit> Calibrations = Pick(Length.Units, "m", "cm", "in", "ft", "yd");
+
     private static IReadOnlyList<Unit> Pick(IReadOnlyList<Unit> known, params string[] symbols)
         => [.. symbols.Select(s => known.Single(u => u.Symbol == s))];
 }

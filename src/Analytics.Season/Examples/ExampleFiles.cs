@@ -18,7 +18,12 @@ internal static class ExampleFiles
               "units": { "mass": "lb", "jump": "in", "speed": "mph" },
               "defaults": { "timing": "electronic", "start": "three_point_hand", "jump_method": "mat" },
               "retests": [["2026-01-19", "2026-01-22"]],
-              "worthwhile": { "share": 0.2 }
+              "worthwhile": { "share": 0.2 },
+              "video": {
+                "rate_hz": 60, "y_axis": "down", "picture_height_px": 1080,
+                "calibration": { "from": "stick_low", "to": "stick_high", "length_m": 2.0, "end_point_sd_px": 1.5 },
+                "digitising_sd_px": 1.5, "contact_window_s": [0.40, 0.45]
+              }
             }
 
             """),
@@ -89,6 +94,13 @@ internal static class ExampleFiles
             P002,1,105,0.54
 
             """),
+        (Day + "contact.csv", """
+            athlete_id,attempt,reading,clip,rate_hz,first_movement_frame,contact_frame,gap_yd,against,travel
+            P002,1,1,p002-1,60,3,29,0.5,bag,right
+            P002,1,2,p002-1,60,4,29,0.5,bag,right
+
+            """),
+        (Day + "clips/p002-1.csv", ExampleClip.Points),
         (Second + "body.csv", """
             athlete_id,mass_lb
             P001,301

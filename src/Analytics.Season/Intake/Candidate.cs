@@ -1,4 +1,5 @@
 using Analytics.Metrics.Trials;
+using Analytics.Season.Clips;
 using Analytics.Season.Columns;
 
 namespace Analytics.Season.Intake;
@@ -12,10 +13,25 @@ internal sealed record ReadTable(FileTally Tally, HeadMap Head);
 /// <param name="Trial">The trial.</param>
 /// <param name="Table">Where it was read.</param>
 /// <param name="IsChecked">Whether the coach has marked the row as checked.</param>
-internal readonly record struct Candidate(Trial Trial, ReadTable Table, bool IsChecked = false)
+/// <param name="Clip">The clip files its points and times come from; null when there are none.</param>
+internal readonly record struct Candidate(Trial Trial, ReadTable Table, bool IsChecked = false, ClipFiles? Clip = null)
 {
+    /// <summary>Rows of the table in it: one, or the readings of a repetition.</summary>
+    private int Rows => Trial is ContactTrial contact ? contact.Readings.Count : 1;
+
     /// <summary>Holds the row back after all.</summary>
-    public void HoldBack(CellFault fault) => Table.Tally.HoldBack(Trial.Source!.Line, [fault], Trial.AthleteId);
+    public void HoldBack(CellFault fault)
+    {
+        Table.Tally.HoldBack(Trial.Source!.Line, [fault], Trial.AthleteId, Rows);
+        Clip?.HoldBack(Trial);
+    }
+
+    /// <summary>Counts the rows as delivered.</summary>
+    public void CountKept()
+    {
+        Table.Tally.CountKept(Rows);
+        Clip?.CountKept();
+    }
 }
 
 /// <summary>The candidates of one day.</summary>
@@ -30,6 +46,9 @@ internal sealed class CandidateDay(DateOnly date)
     {
         if (heldBack.Count > 0) Candidates.RemoveAll(c => heldBack.Contains(c.Trial));
     }
+
+    /// <summary>Puts other candidates in the place of all.</summary>
+    public void Replace(List<Candidate> candidates) => Candidates = candidates;
 
     /// <summary>Holds back every candidate for which a fault is found.</summary>
     public void HoldBackWhere(Func<Candidate, CellFault?> check)

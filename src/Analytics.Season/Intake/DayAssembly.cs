@@ -18,7 +18,7 @@ internal sealed class DayAssembly(IReadOnlyList<Athlete> athletes)
             var trial = candidate.Trial;
             if (!trials.TryGetValue(trial.AthleteId, out var list)) trials.Add(trial.AthleteId, list = []);
             list.Add(trial);
-            candidate.Table.Tally.CountKept();
+            candidate.CountKept();
             if (trial is not BodyMeasure body) continue;
             latest[body.AthleteId] = body;
             if (body.Stature is { } stature) statures[body.AthleteId] = stature;

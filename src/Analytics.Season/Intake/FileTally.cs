@@ -22,7 +22,7 @@ internal sealed class FileTally(string path, string sha256)
 
     public void CountRow(int rows = 1) => Rows += rows;
 
-    public void CountKept() => Kept++;
+    public void CountKept(int rows = 1) => Kept += rows;
 
     /// <summary>Holds a row back; faults after the first are told in the same reason.</summary>
     public void HoldBack(int line, IReadOnlyList<CellFault> faults, string? athleteId, int rows = 1)
@@ -38,8 +38,8 @@ internal sealed class FileTally(string path, string sha256)
         => heldBack.Add(new HeldBackRow(Path, line, CellText.Show(fault.Value), "", Sentence(fault.Reason), fault.Remedy, null, Rows));
 
     /// <summary>Holds many rows back for one reason.</summary>
-    public void HoldBackRows(CellFault fault, int rows)
-        => heldBack.Add(new HeldBackRow(Path, 1, fault.Column, fault.Value, Sentence(fault.Reason), fault.Remedy, null, rows));
+    public void HoldBackRows(CellFault fault, int rows, string? athleteId = null)
+        => heldBack.Add(new HeldBackRow(Path, 1, fault.Column, fault.Value, Sentence(fault.Reason), fault.Remedy, athleteId, rows));
 
     public InputFile ToInputFile() => new(Path, sha256, Rows, Kept, heldBack.Sum(h => h.Rows));
 

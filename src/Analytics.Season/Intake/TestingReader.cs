@@ -1,5 +1,6 @@
 using Analytics.Metrics.Trials;
 using Analytics.Season.Cells;
+using Analytics.Season.Clips;
 using Analytics.Season.Columns;
 using Analytics.Season.Files;
 using Analytics.Season.Squad;
@@ -17,6 +18,9 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
     private static readonly string[] TextEndings = [".csv", ".tsv", ".txt"];
     private readonly SortedDictionary<DateOnly, CandidateDay> days = [];
     private readonly List<TestingFile> files = [];
+
+    /// <summary>Clip files of the days that have any.</summary>
+    public SortedDictionary<DateOnly, ClipShelf> Clips { get; } = [];
 
     /// <summary>The days, by date.</summary>
     public IReadOnlyCollection<CandidateDay> Days => days.Values;
@@ -51,7 +55,11 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
         if (name.Length is 10 && DateText.Read(name) is { } date)
         {
             if (!entry.IsFolder) Add(entry, date);
-            else foreach (var inner in List(entry.Path)) Add(inner, date);
+            else foreach (var inner in List(entry.Path)) AddOfDay(inner, date);
+        }
+        else if (entry.IsFolder && name.EndsWith(ClipShelf.FolderName, StringComparison.OrdinalIgnoreCase))
+        {
+            Add(entry, default).HoldBack(new InputFault("clips must lie in the folder of their day, so nothing in it was read.", $"Move it to {FolderName}/2026-03-02/{ClipShelf.FolderName} (with the date of the day), also where the results of the day are a workbook."));
         }
         else if (entry.IsFolder || IsSheetFile(Path.GetExtension(entry.Name)))
         {
@@ -61,6 +69,12 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
         {
             Add(entry, default).Note("This file is not part of a season and was not read.");
         }
+    }
+
+    private void AddOfDay(FolderEntry entry, DateOnly date)
+    {
+        if (entry.IsFolder && string.Equals(entry.Name, ClipShelf.FolderName, StringComparison.OrdinalIgnoreCase)) Clips[date] = new ClipShelf(entry.Path, List(entry.Path));
+        else Add(entry, date);
     }
 
     private TestingFile Add(FolderEntry entry, DateOnly date)
@@ -125,7 +139,7 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
         {
             context ??= new ReadTable(tally, row.Head);
             var athlete = squad.Of(row, TrialTable.AthleteId);
-            var place = new TrialPlace(athlete?.Id ?? "", file.Date, new TrialSource(table.Path, row.Line), settings, numbers);
+            var place = new TrialPlace(athlete?.Id ?? "", file.Date, new TrialSource(table.Path, row.Line), settings, numbers, squad);
             var isChecked = row.Word(TrialTable.Checked, Words.YesNo) ?? false;
             if (kind.Read(row, place) is { } trial && row.Faults.Count is 0) file.Candidates.Add(new Candidate(trial, context, isChecked));
         });

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Analytics.Quantities;
 using Analytics.Season.Cells;
 
 namespace Analytics.Season.Settings;
@@ -10,6 +11,15 @@ internal sealed class SettingsObject(string path, JsonElement element, List<stri
 
     /// <summary>What is wrong, one sentence each.</summary>
     public List<string> Faults => faults;
+
+    /// <summary>Whether it stands in the file as an object.</summary>
+    public bool IsGiven => element.ValueKind is JsonValueKind.Object;
+
+    /// <summary>Whether a key has a value.</summary>
+    public bool Has(string key) => Get(key) is not null;
+
+    /// <summary>Whether a quantity has a value in any unit.</summary>
+    public bool Has(string name, IEnumerable<Unit> units) => units.Any(u => Has($"{name}_{u.Symbol}"));
 
     /// <summary>Text that must be there.</summary>
     public string Text(string key)
@@ -50,6 +60,41 @@ internal sealed class SettingsObject(string path, JsonElement element, List<stri
         => Get(key) is not { } value ? null
             : Finite(value) is { } number && number >= low && number <= high ? number
             : Fault<double?>(key, $"must be a number from {CellText.Number(low)} to {CellText.Number(high)}; got {Shown(value)}", null);
+
+    /// <summary>A length whose unit stands in the key, <c>length_m</c> or <c>length_ft</c>; null when not given.</summary>
+    /// <param name="name">Key without unit.</param>
+    /// <param name="units">Units accepted.</param>
+    /// <param name="low">Lowest allowed, m.</param>
+    /// <param name="high">Highest allowed, m.</param>
+    public (Length Length, Unit Unit)? Length(string name, IReadOnlyList<Unit> units, double low, double high)
+    {
+        var given = units.Where(u => Has($"{name}_{u.Symbol}")).ToList();
+        if (given.Count is 0) return null;
+        var (unit, key) = (given[0], $"{name}_{given[0].Symbol}");
+        if (given.Count > 1) return Fault<(Length, Unit)?>(key, $"and '{path}{name}_{given[1].Symbol}' are both given; keep one", null);
+        if (Finite(Get(key)!.Value) is not { } number || number * unit.ToSi >= low && number * unit.ToSi <= high)
+            return Number(key, low / unit.ToSi, high / unit.ToSi) is { } value ? (Quantities.Length.FromMetres(value * unit.ToSi), unit) : null;
+        var meant = units.FirstOrDefault(u => number * u.ToSi >= low && number * u.ToSi <= high);
+        return Fault<(Length, Unit)?>(key, $"must be from {CellText.Limit(low / unit.ToSi, isLow: true)} to {CellText.Limit(high / unit.ToSi, isLow: false)} {unit.Symbol}; got {CellText.Number(number)}{(meant is null ? "" : $". It looks like {meant.Symbol}; if it is, name the key {name}_{meant.Symbol}")}", null);
+    }
+
+    /// <summary>All keys not asked for so far, each a word of a set.</summary>
+    /// <param name="words">The set.</param>
+    /// <param name="hints">Words a misspelt one may have been meant for.</param>
+    public List<(string Key, T Meaning)> OtherWords<T>(WordSet<T> words, IReadOnlyList<string> hints) where T : struct
+    {
+        var meanings = new List<(string, T)>();
+        foreach (var key in Keys().Where(k => !read.Contains(k)).ToList())
+        {
+            var value = Get(key);
+            var text = value is { ValueKind: JsonValueKind.String } cell ? cell.GetString()!.Trim() : null;
+            if (text is not null && words.Find(text) is { } meaning) meanings.Add((key, meaning));
+            else if (text is not null && NearWord.Of(Words.Normal(text), hints) is { } near) Fault(key, $"is the {words.What} '{CellText.Show(text)}', which is not known; did you mean {near}?", 0);
+            else Fault(key, $"must be a {words.What}, one of {words.Accepted}; got {(value is { } other ? Shown(other) : "null")}", 0);
+        }
+
+        return meanings;
+    }
 
     /// <summary>All keys not asked for so far, each a number above 0.</summary>
     public SortedDictionary<string, double> OtherNumbers()
@@ -99,11 +144,12 @@ internal sealed class SettingsObject(string path, JsonElement element, List<stri
 
     private T Fault<T>(string key, string what, T standard)
     {
-        faults.Add($"'{path}{CellText.Show(key)}' {what}.");
+        faults.Add($"'{path}{CellText.Show(key)}' {what}{(what.EndsWith('?') ? "" : ".")}");
         return standard;
     }
 
-    private static double? Finite(JsonElement value) => value.ValueKind is JsonValueKind.Number && value.TryGetDouble(out var number) && double.IsFinite(number) ? number : null;
+    /// <summary>A finite number; null when it is none.</summary>
+    public static double? Finite(JsonElement value) => value.ValueKind is JsonValueKind.Number && value.TryGetDouble(out var number) && double.IsFinite(number) ? number : null;
 
     private static string Shown(JsonElement value) => CellText.Show(value.GetRawText());
 }

@@ -36,7 +36,8 @@ internal sealed class SquadList
         return null;
     }
 
-    private string Remedy(string id)
+    /// <summary>What to do about an identifier that is not known.</summary>
+    public string Remedy(string id)
     {
         if (remedies.TryGetValue(id, out var known)) return known;
         var named = All.Where(a => string.Equals(a.Name, id, StringComparison.OrdinalIgnoreCase)).Select(a => a.Id).ToList();

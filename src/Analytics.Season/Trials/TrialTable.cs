@@ -1,5 +1,6 @@
 using Analytics.Metrics.Trials;
 using Analytics.Season.Columns;
+using Analytics.Season.Squad;
 
 namespace Analytics.Season.Trials;
 
@@ -31,7 +32,7 @@ internal abstract class TrialTable
 
     /// <summary>Every table a testing day may have, in reading order.</summary>
     public static IReadOnlyList<TrialTable> All { get; } =
-        [new BodyTable(), new LiftsTable(), new JumpsTable(), new SprintsTable(), new AgilityTable(), new ThrowsTable(), new StairsTable()];
+        [new BodyTable(), new LiftsTable(), new JumpsTable(), new SprintsTable(), new AgilityTable(), new ThrowsTable(), new StairsTable(), new ContactTable()];
 }
 
 /// <summary>Whose trial a row is, when and where.</summary>
@@ -40,4 +41,5 @@ internal abstract class TrialTable
 /// <param name="Source">Place in the input.</param>
 /// <param name="Settings">Settings of the season.</param>
 /// <param name="Numbers">Numbers attempts that have none.</param>
-internal readonly record struct TrialPlace(string AthleteId, DateOnly Date, TrialSource Source, SeasonSettings Settings, AttemptNumbers Numbers);
+/// <param name="Squad">The athletes, for a row that names another.</param>
+internal readonly record struct TrialPlace(string AthleteId, DateOnly Date, TrialSource Source, SeasonSettings Settings, AttemptNumbers Numbers, SquadList Squad);
