@@ -37,7 +37,7 @@ internal static class PostureCheck
         if (typed is { } said)
         {
             var forward = said == Travel.Right ? way : -way;
-            if (size > 0 && forward < -size / 2 && !isChecked)
+            if (size > 0 && forward < -size / 8 && !isChecked)
                 fault = new CellFault("x_px", "", $"the row says travel {said.ToString().ToLowerInvariant()}, but '{Name(body.Carrier!)}' moves {Px(Math.Abs(way))} px to the other side", "Correct travel in the row, or empty it: then it is found from the points.");
             return fault is null ? said : null;
         }
