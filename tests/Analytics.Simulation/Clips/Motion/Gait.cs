@@ -28,12 +28,12 @@ public sealed record Gait
     public double Shank(double phase) => Thigh(phase) + Knee(phase);
 
     /// <summary>Heel over toe: the foot points down by this.</summary>
-    public double FootDown(double phase) => 15 + (12.5 * (1 - Math.Cos(phase)));
+    public static double FootDown(double phase) => 15 + (12.5 * (1 - Math.Cos(phase)));
 
     /// <summary>The arm goes against the leg of its side.</summary>
-    public double UpperArm(double phase) => 10 + (45 * Math.Cos(phase));
+    public static double UpperArm(double phase) => 10 + (45 * Math.Cos(phase));
 
-    public double Forearm(double phase) => UpperArm(phase) - 90 - (15 * Math.Cos(phase));
+    public static double Forearm(double phase) => UpperArm(phase) - 90 - (15 * Math.Cos(phase));
 
-    public double Hand(double phase) => Forearm(phase) - 10;
+    public static double Hand(double phase) => Forearm(phase) - 10;
 }

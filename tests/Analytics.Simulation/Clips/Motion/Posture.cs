@@ -29,16 +29,16 @@ public static class Posture
     private static void AddSide(Dictionary<MarkerRole, Point> points, BodyLengths body, Gait gait, double trunkLean, double phase, bool far)
     {
         var shoulder = Point.Up(trunkLean, body.ShoulderToHip);
-        var elbow = shoulder - Point.Up(gait.UpperArm(phase), body.UpperArm);
-        var wrist = elbow - Point.Up(gait.Forearm(phase), body.Forearm);
+        var elbow = shoulder - Point.Up(Gait.UpperArm(phase), body.UpperArm);
+        var wrist = elbow - Point.Up(Gait.Forearm(phase), body.Forearm);
         var knee = new Point(0, 0) - Point.Up(gait.Thigh(phase), body.Thigh);
         var ankle = knee - Point.Up(gait.Shank(phase), body.Shank);
         // Along the foot, heel to toe, and at right angles to it, sole to ankle.
-        var along = Point.Up(90 + gait.FootDown(phase), 1);
+        var along = Point.Up(90 + Gait.FootDown(phase), 1);
         var heel = ankle - (body.AnkleFromHeel * along) - (body.AnkleHeight * new Point(-along.Y, along.X));
         foreach (var (role, at) in new[]
         {
-            (MarkerRole.Shoulder, shoulder), (MarkerRole.Elbow, elbow), (MarkerRole.Wrist, wrist), (MarkerRole.Knuckle, wrist - Point.Up(gait.Hand(phase), body.Hand)),
+            (MarkerRole.Shoulder, shoulder), (MarkerRole.Elbow, elbow), (MarkerRole.Wrist, wrist), (MarkerRole.Knuckle, wrist - Point.Up(Gait.Hand(phase), body.Hand)),
             (MarkerRole.Hip, new Point(0, 0)), (MarkerRole.Knee, knee), (MarkerRole.Ankle, ankle), (MarkerRole.Heel, heel), (MarkerRole.Toe, heel + (body.Foot * along)),
         }) points[far ? role.Far() : role] = at;
     }
