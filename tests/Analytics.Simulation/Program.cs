@@ -7,11 +7,13 @@ try
         case "demo": return DemoCommand.Run(new Arguments(args[1..]), Console.Out);
         case "sprint-starts": return SprintStartsCommand.Run(new Arguments(args[1..]), Console.Out);
         case "error-rates": return ErrorRatesCommand.Run(new Arguments(args[1..]), Console.Out);
+        case "clip-study": return ClipStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         default:
             Console.Error.WriteLine("Commands:");
             Console.Error.WriteLine("  " + DemoCommand.Usage);
             Console.Error.WriteLine("  " + SprintStartsCommand.Usage);
             Console.Error.WriteLine("  " + ErrorRatesCommand.Usage);
+            Console.Error.WriteLine("  " + ClipStudyCommand.Usage);
             return 1;
     }
 }

@@ -49,7 +49,7 @@ public class ContactMeasuresTests
         Assert.Contains("do not go on for 0.15 s", ContactMeasures.Of(cut).TrunkGive.WhyNot, StringComparison.Ordinal);
     }
 
-    // 2,000 repetitions with 4 mm of noise a coordinate. With six frames the rate of change is itself noisy, and its square adds a little to the error stated.
+    // 2,000 repetitions with 4 mm of noise a coordinate.
     [Theory]
     [InlineData(240)]
     [InlineData(60)]
@@ -64,7 +64,7 @@ public class ContactMeasuresTests
             Add(m.At(ReviewMoment.Contact).ShinLean, exact.At(ReviewMoment.Contact).ShinLean, ref shin, ref shinStated);
             Add(m.Speed, exact.Speed, ref speed, ref speedStated);
         }
-        Assert.InRange(Math.Sqrt(shinStated / shin), 0.95, 1.1);
+        Assert.InRange(Math.Sqrt(shinStated / shin), 0.95, 1.06);
         Assert.InRange(Math.Sqrt(speedStated / speed), 0.95, 1.06);
 
         // The doubt of the moment and of what is unseen is the same in all repetitions here and no part of their scatter, so it is taken off.

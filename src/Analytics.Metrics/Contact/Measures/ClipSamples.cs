@@ -92,16 +92,43 @@ internal sealed class ClipSamples
         {
             if (tracks.Any(t => t[i] is null || t.IsFilled(i))) continue;
             PlanePoint[] points = [.. tracks.Select(t => t[i]!.Value)];
+            var delay = ExposedTogether(trial, clip, tracks, points, i);
             var (value, sd) = figure(points, clip.PointSd);
             // Angles run on past a half turn.
             if (name != "centre of mass" && series.values.Count > 0) value = series.values[^1] + Math.IEEERemainder(value - series.values[^1], 360);
-            series.seconds.Add(clip.Clock.Time(clip.FirstFrame + i).Seconds + RowDelay(trial, clip, points));
+            series.seconds.Add(clip.Clock.Time(clip.FirstFrame + i).Seconds + delay);
             series.values.Add(value);
             series.variance = sd * sd + series.variance;
         }
         return series;
     }
 
-    private static double RowDelay(ContactTrial trial, DigitisedClip clip, PlanePoint[] points)
-        => trial.Shutter is { } shutter && clip.Rows is { } rows ? points.Average(p => shutter.DelayAt(Math.Clamp(rows.RowAt(p.YMetres), 0, shutter.PictureHeightPixels)).Seconds) : 0;
+    /// <summary>
+    /// Rows are exposed one after another, so the upper end of a segment is seen earlier than the lower: a body that moves leans in the picture. Brings the points to one moment by their own speed; returns its delay after the
+    /// beginning of the frame, s.
+    /// </summary>
+    private static double ExposedTogether(ContactTrial trial, DigitisedClip clip, MarkerTrack[] tracks, PlanePoint[] points, int i)
+    {
+        if (trial.Shutter is not { } shutter || clip.Rows is not { } rows) return 0;
+        double[] delays = [.. points.Select(p => shutter.DelayAt(Math.Clamp(rows.RowAt(p.YMetres), 0, shutter.PictureHeightPixels)).Seconds)];
+        var together = delays.Average();
+        for (var k = 0; k < points.Length; k++)
+        {
+            var (speedX, speedY) = SpeedNear(clip, tracks[k], i);
+            points[k] = new(points[k].XMetres + (speedX * (together - delays[k])), points[k].YMetres + (speedY * (together - delays[k])));
+        }
+        return together;
+    }
+
+    // By the points about 0.02 s to either side; a few ms are bridged with it, so it need not be exact.
+    private static (double X, double Y) SpeedNear(DigitisedClip clip, MarkerTrack track, int i)
+    {
+        var wide = Math.Max(1, (int)Math.Round(0.02 / clip.Clock.Interval.Seconds));
+        int before = i, after = i;
+        while (before > 0 && i - before < wide && track[before - 1] is not null) before--;
+        while (after + 1 < clip.Count && after - i < wide && track[after + 1] is not null) after++;
+        if (before == after) return (0, 0);
+        var seconds = (clip.Clock.Time(clip.FirstFrame + after) - clip.Clock.Time(clip.FirstFrame + before)).Seconds;
+        return ((track[after]!.Value.XMetres - track[before]!.Value.XMetres) / seconds, (track[after]!.Value.YMetres - track[before]!.Value.YMetres) / seconds);
+    }
 }

@@ -8,6 +8,7 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
 {
     // Long enough for six frames at 60 Hz, short beside a stride (about 0.5 s), so that a cubic follows it; our choice.
     private const double ReachSeconds = 0.1;
+    private const double GiveReachSeconds = 0.035;
     private const string Method = "cubic through the points within 0.1 s";
 
     /// <summary>From contact to where the trunk is read again.</summary>
@@ -30,9 +31,9 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
         var (trunk, frame) = (ClipSamples.Lean(trial, trial.Digitised!, BodySegment.Trunk), trial.Digitised!.Clock.Interval.Seconds);
         if (AtContact(trunk, frame) is not { } touch) return ContactMeasure.None(Name, "°", "too few points just before contact");
         var later = contact.TrueSeconds + GiveSeconds;
-        // What happens at the touch itself is a new movement: the curve behind it may not reach back over it.
-        if (trunk.At(later, ReachSeconds / 2, frame, 2) is not { } after) return ContactMeasure.None(Name, "°", "the points do not go on for 0.15 s after contact");
-        return new(Name, "°", MomentFigure.Of(after.Value - touch.Value, after.ValueVariance + touch.ValueVariance, after.Slope - touch.Slope, contact, touch.Samples + after.Samples,
+        // The trunk turns fast here: a short curve, well clear of the touch itself.
+        if (trunk.At(later, GiveReachSeconds, frame, 2) is not { } after) return ContactMeasure.None(Name, "°", "the points do not go on for 0.15 s after contact");
+        return new(Name, "°", MomentFigure.Of(after.Value - touch.Value, after.ValueVariance + touch.ValueVariance, after.Slope - touch.Slope, after.SlopeVariance + touch.SlopeVariance, contact, touch.Samples + after.Samples,
             $"trunk lean {GiveSeconds} s after contact less that at contact"), "");
     }
 

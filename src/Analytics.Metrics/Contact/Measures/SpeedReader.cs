@@ -10,7 +10,7 @@ internal static class SpeedReader
     private const double ReachSeconds = 0.15;
 
     // How fast the centre of segments that were not clicked may move against the rest, SD in m/s for the whole body unseen: arms and head of a runner. Our assumption, no source.
-    private const double UnseenSpeed = 0.5;
+    private const double UnseenSpeed = 0.3;
 
     /// <summary>Below this share of body mass a speed is not that of the body; our choice.</summary>
     private const double LeastShare = 0.5;
@@ -37,7 +37,7 @@ internal static class SpeedReader
         // The moment moves a speed by the acceleration, here that of a run not yet at its top: from the curve's own second half.
         var acceleration = samples.At(contact.TrueSeconds - (ReachSeconds / 2), ReachSeconds / 2, clip.Clock.Interval.Seconds, 2, contact.TrueSeconds) is { } middle
             ? (at.Slope - middle.Slope) / (ReachSeconds / 2) : 0;
-        return new(Name, "m/s", MomentFigure.Of(at.Slope, at.SlopeVariance + (scale * scale) + (unseen * unseen), acceleration, contact, at.Samples,
+        return new(Name, "m/s", MomentFigure.Of(at.Slope, at.SlopeVariance + (scale * scale) + (unseen * unseen), acceleration, 0, contact, at.Samples,
             FormattableString.Invariant($"centre of {100 * centre.MassShare:0} % of body mass, cubic through the points within {ReachSeconds} s before contact")), "");
     }
 
