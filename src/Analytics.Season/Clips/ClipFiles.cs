@@ -31,6 +31,6 @@ internal sealed class ClipFiles
         if (--users > 0) return;
         var source = trial.Source!;
         foreach (var (tally, rows) in files)
-            tally.HoldBackRows(new CellFault("", "", $"{source.File} line {source.Line}, which names this clip, was held back, so the clip was too", "Mend that row."), rows, trial.AthleteId);
+            tally.HoldBackRows(new CellFault("", "", $"the row that names this clip, {source.File} line {source.Line}, was held back, so the clip was too", "Mend that row."), rows, trial.AthleteId);
     }
 }

@@ -52,7 +52,7 @@ internal sealed class ClipReader(SeasonIntake intake, VideoSettings video)
         {
             if (ScaleCheck.Fault(clip, athlete, video.Calibration!) is { } scale) return scale;
             // The rate decides what counts as a jump, so it is doubted first.
-            if (RateFault(body, geometry!, trial.Clock, from, to, out var tooFast) is { } rate) outcome = new ClipOutcome(null, travel, rate);
+            if (RateFault(body, geometry!, trial.Clock, video.Rate?.Hertz, from, to, out var tooFast) is { } rate) outcome = new ClipOutcome(null, travel, rate);
             if (outcome is not null || tooFast is not null) return tooFast;
             var jumps = JumpCheck.Find(clip);
             if (JumpCheck.Spoilt(jumps, body) is { } spoilt) return spoilt;
@@ -99,12 +99,12 @@ internal sealed class ClipReader(SeasonIntake intake, VideoSettings video)
 
     private static DigitisedClip Metres(ClipBody body, ClipGeometry geometry, FrameClock clock) => geometry.ToMetres(clock, body.Markers.Select(m => m.Track), body.First);
 
-    private static CellFault? RateFault(ClipBody body, ClipGeometry geometry, FrameClock clock, int from, int to, out CellFault? tooFast)
+    private static CellFault? RateFault(ClipBody body, ClipGeometry geometry, FrameClock clock, double? usual, int from, int to, out CellFault? tooFast)
     {
         tooFast = null;
         if (from < body.First || to > body.Last || body.Way(from, to) is not { } way) return null;
         double metres = Math.Abs(way.X) * geometry.MetresPerPixel().Along, seconds = clock.Between(from, to).Seconds;
-        if (clock.FrameCount is null && RateCheck.Points(metres, seconds, clock.Rate.Hertz) is { } rate) return rate;
+        if (clock.FrameCount is null && RateCheck.Points(metres, seconds, clock.Rate.Hertz, usual) is { } rate) return rate;
         if (metres / seconds > GateHead.HighestSpeed)
             tooFast = new CellFault("", "", string.Create(CultureInfo.InvariantCulture, $"'{CellText.Show(body.Carrier!.Points.Written)}' moves {metres:0.0} m in {seconds:0.000} s, {metres / seconds:0.0} m/s; allowed up to {GateHead.HighestSpeed} m/s"), "Check the time stamps or the rate, and the calibration length.");
         return null;

@@ -23,12 +23,14 @@ internal static class RateCheck
     /// <param name="metres">Way between the events, m.</param>
     /// <param name="seconds">Time between them at the rate typed, s.</param>
     /// <param name="hertz">The rate typed, Hz.</param>
-    public static CellFault? Points(double metres, double seconds, double hertz)
+    /// <param name="usual">The usual rate of the season, Hz; named first where it fits. Null when there is none.</param>
+    public static CellFault? Points(double metres, double seconds, double hertz, double? usual)
     {
         var acceleration = 2 * metres / (seconds * seconds);
         if (acceleration is >= LeastAcceleration and <= MostAcceleration) return null;
         // With another rate the time is shorter by rate over rate typed, so the acceleration grows by its square.
-        var meant = Meant(hertz, rate => acceleration * rate / hertz * (rate / hertz) is var a and >= EasyAcceleration and <= HardAcceleration ? Math.Abs(Math.Log(a / 5)) : null);
+        double? Misfit(double rate) => acceleration * rate / hertz * (rate / hertz) is var a and >= EasyAcceleration and <= HardAcceleration ? Math.Abs(Math.Log(a / 5)) : null;
+        var meant = usual is { } season && Misfit(season) is not null ? season : Meant(hertz, Misfit);
         return meant is not { } rate ? null : Fault(hertz, rate, string.Create(CultureInfo.InvariantCulture, $"the player covers {metres:0.00} m from first movement to contact in {seconds:0.000} s at {CellText.Number(hertz)} Hz, {acceleration:0.##} m/s² from a standing start; allowed {LeastAcceleration} to {MostAcceleration} m/s²"));
     }
 

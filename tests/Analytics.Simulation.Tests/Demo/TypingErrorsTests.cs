@@ -10,13 +10,13 @@ public class TypingErrorsTests
     [InlineData(2026)]
     [InlineData(1)]
     [InlineData(2)]
-    public void Make_EverySeed_PutsNineKnownSlipsInNineRowsOfNineAthletes(int seed)
+    public void Make_EverySeed_PutsTenKnownSlipsInTenRowsOfTenAthletes(int seed)
     {
         var season = DemoSeason.Generate((ulong)seed);
         var errors = season.Truth.Errors;
-        Assert.Equal(9, errors.Count);
-        Assert.Equal(9, errors.Select(e => e.Kind).Distinct().Count());
-        Assert.Equal(9, errors.Select(e => e.AthleteId).Distinct().Count());
+        Assert.Equal(10, errors.Count);
+        Assert.Equal(10, errors.Select(e => e.Kind).Distinct().Count());
+        Assert.Equal(10, errors.Select(e => e.AthleteId).Distinct().Count());
         Assert.All(errors, e =>
         {
             Assert.NotEqual(e.Meant, e.Written);

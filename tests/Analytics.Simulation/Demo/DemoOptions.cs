@@ -12,6 +12,9 @@ public sealed record DemoOptions
     /// <summary>Every athlete has a repetition curve of his own; otherwise all follow the same one.</summary>
     public bool WithOwnRepetitionCurves { get; init; } = true;
 
+    /// <summary>A contact drill on film on the last day.</summary>
+    public bool WithClips { get; init; } = true;
+
     /// <summary>Where true changes come from.</summary>
     public ChangePlan Changes { get; init; } = ChangePlan.Training;
 }

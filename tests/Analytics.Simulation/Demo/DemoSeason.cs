@@ -25,13 +25,14 @@ public static class DemoSeason
         var spells = options.WithMess ? Availability.Draw(seed, players) : [];
         var attendance = new Attendance(seed, options.WithMess, spells);
         var runs = new List<RunTruth>();
+        var contacts = new List<ContactTruth>();
         var days = new List<TestingDay>();
-        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++) days.Add(Test(seed, day, players, attendance, runs));
+        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++) days.Add(Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null));
         var errors = options.WithMess ? new TypingErrors(seed, days).Make() : [];
 
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
         {
-            ["season.json"] = SeasonSheets.Settings(),
+            ["season.json"] = SeasonSheets.Settings(options.WithClips),
             ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(players)),
             ["availability.csv"] = CsvText.Plain.Write(SeasonSheets.Spells(spells, players)),
             ["sessions.csv"] = CsvText.Plain.Write(SeasonSheets.Sessions(seed, players, spells)),
@@ -39,14 +40,15 @@ public static class DemoSeason
         foreach (var (path, bytes) in days.SelectMany(d => d.Write())) files.Add(path, bytes);
         return new GeneratedSeason(files, new SeasonTruth
         {
-            Seed = seed, Options = options, Players = players, Spells = spells, Runs = runs, Errors = errors,
+            Seed = seed, Options = options, Players = players, Spells = spells, Runs = runs, Contacts = contacts, Errors = errors,
         });
     }
 
-    private static TestingDay Test(ulong seed, int day, IReadOnlyList<Player> players, Attendance attendance, List<RunTruth> runs)
+    private static TestingDay Test(ulong seed, int day, IReadOnlyList<Player> players, Attendance attendance, List<RunTruth> runs, List<ContactTruth>? contacts)
     {
         Sheet body = BodyTest.Sheet(), lifts = LiftTest.Sheet(), jumps = JumpTest.Sheet(), sprints = SprintTest.Sheet(),
-            agility = AgilityTest.Sheet(), throws = ThrowTest.Sheet(), stairs = StairTest.Sheet();
+            agility = AgilityTest.Sheet(), throws = ThrowTest.Sheet(), stairs = StairTest.Sheet(), contact = ContactDrill.Sheet();
+        var clips = new List<Sheet>();
         foreach (var player in players)
         {
             var bench = new TestBench(seed, day, player, DayForm.Of(seed, player, day), attendance);
@@ -57,13 +59,14 @@ public static class DemoSeason
             AgilityTest.Run(bench, agility);
             ThrowTest.Run(bench, throws);
             StairTest.Run(bench, stairs);
+            if (contacts is not null) ContactDrill.Run(bench, contact, clips, contacts);
         }
 
-        return new TestingDay(SeasonCalendar.TestingDays[day], [body, lifts, jumps, sprints, agility, throws, stairs], day switch
+        return new TestingDay(SeasonCalendar.TestingDays[day], [body, lifts, jumps, sprints, agility, throws, stairs, contact], day switch
         {
             SeasonCalendar.March => null,
             SeasonCalendar.April => CsvText.Continental,
             _ => CsvText.Plain,
-        });
+        }) { Clips = clips };
     }
 }

@@ -50,7 +50,7 @@ public sealed class SeasonChain
     /// <summary>Generates, writes to a scratch folder, reads back through the season reader.</summary>
     public static SeasonChain Run(int number, ulong seed, DemoOptions options)
     {
-        var generated = DemoSeason.Generate(seed, options);
+        var generated = DemoSeason.Generate(seed, options with { WithClips = false });
         var folder = Directory.CreateTempSubdirectory("season-");
         try
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Analytics.Simulation.Demo.Mess;
 using Analytics.Simulation.Demo.Squad;
+using Analytics.Simulation.Demo.Testing;
 using Analytics.Simulation.Randomness;
 
 namespace Analytics.Simulation.Demo.Files;
@@ -9,7 +10,7 @@ namespace Analytics.Simulation.Demo.Files;
 /// <summary>The files of the season that are not testing days.</summary>
 public static class SeasonSheets
 {
-    public static byte[] Settings() => Encoding.UTF8.GetBytes(
+    public static byte[] Settings(bool withClips) => Encoding.UTF8.GetBytes(
         $$"""
         {
           "club": "{{Roster.Club}}",
@@ -19,9 +20,18 @@ public static class SeasonSheets
           "units": { "mass": "lb", "jump": "in", "speed": "mph" },
           "defaults": { "timing": "electronic", "start": "three_point_hand", "jump_method": "mat" },
           "retests": [["{{Text(SeasonCalendar.TestingDays[SeasonCalendar.Baseline])}}", "{{Text(SeasonCalendar.TestingDays[SeasonCalendar.Retest])}}"]],
-          "worthwhile": { "share": 0.2 }
+          "worthwhile": { "share": 0.2 }{{(withClips ? ",\n  \"video\": " + Video : "")}}
         }
 
+        """);
+
+    private static string Video => string.Create(CultureInfo.InvariantCulture, $$"""
+        {
+            "rate_hz": 240, "picture_height_px": 1080, "readout_ms": {{1000 * ContactDrill.ReadOutSeconds}},
+            "calibration": { "from": "stick_low", "to": "stick_high", "length_m": 2 },
+            "camera_distance_m": 12, "lane_offset_m": {{ContactDrill.NearerMetres}},
+            "digitising_sd_px": 1.5, "contact_window_s": [0.40, 0.45]
+          }
         """);
 
     public static Sheet Athletes(IReadOnlyList<Player> players)

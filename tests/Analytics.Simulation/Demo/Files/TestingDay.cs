@@ -8,6 +8,9 @@ namespace Analytics.Simulation.Demo.Files;
 /// <param name="Csv">How the CSV files are written; null for a workbook.</param>
 public sealed record TestingDay(DateOnly Date, IReadOnlyList<Sheet> Sheets, CsvText? Csv)
 {
+    /// <summary>Clip files: points, time stamps. Always CSV, in the folder of the day.</summary>
+    public IReadOnlyList<Sheet> Clips { get; init; } = [];
+
     private string Name => "testing/" + Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     public Sheet Sheet(string name) => Sheets.First(s => s.Name == name);
@@ -21,7 +24,7 @@ public sealed record TestingDay(DateOnly Date, IReadOnlyList<Sheet> Sheets, CsvT
     public IEnumerable<(string Path, byte[] Bytes)> Write()
     {
         var filled = Sheets.Where(s => s.Rows.Count > 0).ToList();
-        if (Csv is null) return [($"{Name}.xlsx", Workbook.Write(filled))];
-        return filled.Select(s => (PathOf(s.Name), Csv.Write(s)));
+        var clips = Clips.Select(c => ($"{Name}/clips/{c.Name}.csv", CsvText.Plain.Write(c)));
+        return Csv is null ? [($"{Name}.xlsx", Workbook.Write(filled)), .. clips] : [.. filled.Select(s => (PathOf(s.Name), Csv.Write(s))), .. clips];
     }
 }

@@ -4,7 +4,7 @@ using Analytics.Simulation.Randomness;
 
 namespace Analytics.Simulation.Demo.Mess;
 
-/// <summary>Puts nine known slips into the sheets, each in the row of another athlete.</summary>
+/// <summary>Puts ten known slips into the sheets, each in the row of another athlete.</summary>
 public sealed class TypingErrors(ulong seed, IReadOnlyList<TestingDay> days)
 {
     private const double KilogramsPerPound = 0.45359237;
@@ -39,6 +39,9 @@ public sealed class TypingErrors(ulong seed, IReadOnlyList<TestingDay> days)
         // 1423 for 14.23.
         Slip("decimal point left out", SeasonCalendar.June, "throws", "distance_m",
             (_, cell) => cell.Length > 0, cell => cell.Replace(".", "", StringComparison.Ordinal));
+        // The rate at which a clip plays, not the one at which it was recorded; a clip with time stamps has no rate in its row.
+        if (days[SeasonCalendar.June].Clips.Count > 0)
+            Slip("rate at which the clip plays", SeasonCalendar.June, "contact", "rate_hz", (row, cell) => cell == "240" && row[2].Length == 0, _ => "30");
         return _made;
     }
 

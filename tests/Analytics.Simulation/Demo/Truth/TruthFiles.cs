@@ -25,6 +25,7 @@ public static class TruthFiles
         [Folder + "/gains.csv"] = CsvText.Plain.Write(Gains(truth)),
         [Folder + "/athletes.csv"] = CsvText.Plain.Write(Athletes(truth)),
         [Folder + "/runs.csv"] = CsvText.Plain.Write(Runs(truth)),
+        [Folder + "/contacts.csv"] = CsvText.Plain.Write(Contacts(truth)),
         [Folder + "/typing-errors.csv"] = CsvText.Plain.Write(Errors(truth)),
     };
 
@@ -80,6 +81,19 @@ public static class TruthFiles
         foreach (var r in truth.Runs)
             sheet.Add(Text(SeasonCalendar.TestingDays[r.Day]), truth.Players[r.Player].Id, r.Attempt, Sheet.Fixed(r.SpeedMetresPerSecond, 5),
                 Sheet.Fixed(r.TimeConstantSeconds, 5), Sheet.Fixed(r.StartLeadMetres, 4));
+        return sheet;
+    }
+
+    private static Sheet Contacts(SeasonTruth truth)
+    {
+        var sheet = new Sheet("contacts", "date", "athlete_id", "attempt", "clip", "time_s", "near_shin_lean_deg", "trunk_lean_deg", "speed_m_per_s", "momentum_kg_m_per_s", "trunk_change_deg");
+        foreach (var c in truth.Contacts)
+        {
+            var (run, t) = (c.Run, c.Run.ContactSeconds);
+            sheet.Add(Text(SeasonCalendar.TestingDays[c.Day]), truth.Players[c.Player].Id, c.Attempt, c.Clip, Sheet.Fixed(t, 5), Sheet.Fixed(run.ShinLean(t), 3), Sheet.Fixed(run.TrunkLean(t), 3),
+                Sheet.Fixed(run.SpeedX(t), 4), Sheet.Fixed(run.Momentum(t), 2), Sheet.Fixed(run.TrunkLean(t + 0.15) - run.TrunkLean(t), 3));
+        }
+
         return sheet;
     }
 
