@@ -83,7 +83,7 @@ public sealed record ObliqueCollision : CautionedResult
         Require.Positive(second.Speed, "speed along a heading");
         // Sine of the angle between them; rounding of degrees to radians leaves about 1e-16.
         if (Math.Abs(Math.Sin((secondHeading - firstHeading).Radians)) < 1e-9)
-            throw new ArgumentException($"The headings {firstHeading.Degrees}° and {secondHeading.Degrees}° are parallel: use {nameof(LineCollision)}, where it is known who is in front.", nameof(secondHeading));
+            throw new ArgumentException(FormattableString.Invariant($"The headings {firstHeading.Degrees}° and {secondHeading.Degrees}° are parallel: use {nameof(LineCollision)}, where it is known who is in front."), nameof(secondHeading));
         return new(first, firstHeading, second, secondHeading, ranges ?? CollisionRanges.Tackle);
     }
 

@@ -34,7 +34,7 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
         // The trunk turns fast here: a short curve, well clear of the touch itself.
         if (trunk.At(later, GiveReachSeconds, frame, 2) is not { } after) return ContactMeasure.None(Name, "°", "the points do not go on for 0.15 s after contact");
         return new(Name, "°", MomentFigure.Of(after.Value - touch.Value, after.ValueVariance + touch.ValueVariance, after.Slope - touch.Slope, after.SlopeVariance + touch.SlopeVariance, contact, touch.Samples + after.Samples,
-            $"trunk lean {GiveSeconds} s after contact less that at contact"), "");
+            FormattableString.Invariant($"trunk lean {GiveSeconds} s after contact less that at contact")), "");
     }
 
     private ContactMeasure Angle(ReviewMoment moment, string name, Func<ContactTrial, DigitisedClip, ClipSamples> series, params MarkerRole[] needed)
