@@ -1,0 +1,56 @@
+using Analytics.Metrics.Contact;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Quantities;
+using Analytics.Statistics.Summaries;
+
+namespace Analytics.Notebooks.ContactReview;
+
+/// <summary>What the other player brings: the speed he needs to carry the same, and one collision of middle players as ranges. No player is ranked, and the cautions stand under the figures.</summary>
+internal static class OtherPlayerBlock
+{
+    private static readonly double[] Pounds = [190, 240, 300];
+
+    public static Block Of(ReviewDay day)
+    {
+        const string Title = "What the other player brings";
+        var known = day.Players.Where(p => p.Speed is not null && day.Context.DayOf(p.Athlete.Id)?.BodyMass is not null).ToList();
+        if (known.Count == 0) return new Section(Title, "", new Note("It needs a speed at contact and a body mass."));
+        var speed = Speed.FromMetresPerSecond(Quantiles.Median([.. known.Select(p => p.Speed!.Value)]));
+        var mass = Mass.FromKilograms(Quantiles.Median([.. known.Select(p => day.Context.DayOf(p.Athlete.Id)!.BodyMass!.Value.Kilograms)]));
+        CollisionBody middle = new(mass, speed);
+        return new Section(Title, $"For the middle player on film, {Shown(mass)} at {Figures.Plain(speed.MetresPerSecond, 1, "m/s")}. Mass counts as much as speed.",
+            Equal(middle), Ranges(middle), new Cautions(CollisionCaution.Standard.Points));
+    }
+
+    private static DataTable Equal(CollisionBody middle) => DataTable.Of("Speed at which another carries the same momentum", Pounds, t => t
+        .Text("Other player", p => Shown(Mass.FromPounds(p)))
+        .Numeric("Speed needed", "m/s", p => Figures.Plain(EqualMomentum.Of(Mass.FromPounds(p), middle).SpeedNeeded.MetresPerSecond, 1))
+        .Numeric("Speed needed", "mph", p => Figures.Plain(EqualMomentum.Of(Mass.FromPounds(p), middle).SpeedNeeded.MilesPerHour, 1)));
+
+    private static DataTable Ranges(CollisionBody middle)
+    {
+        (string Case, LineCollision Collision)[] cases =
+        [
+            ("into a player of the same mass who stands", LineCollision.Of(middle, new(middle.Mass, Speed.Zero))),
+            ("into one who comes as fast", LineCollision.Of(middle, new(middle.Mass, -middle.Speed))),
+        ];
+        return DataTable.Of("Rough ranges of a straight contact", cases, t => t
+            .Text("Contact", c => c.Case)
+            .Numeric("Closing speed", "m/s", c => Range(c.Collision.Impact.ClosingSpeed, 1, 1))
+            .Numeric("Impulse on each", "N\u00b7s", c => Range(c.Collision.Impact.Impulse, 1, 0))
+            .Numeric("Mean force", "kN", c => Range(c.Collision.Impact.MeanForce, 0.001, 1))
+            .Numeric("Peak force", "kN", c => Range(c.Collision.Impact.PeakForce, 0.001, 1))
+            .Numeric("Energy lost", "J", c => Range(c.Collision.Impact.EnergyLost, 1, 0))
+            .Numeric("Own speed afterwards", "m/s", c => Range(c.Collision.FirstAfter, 1, 1)));
+    }
+
+    private static Cell Range<T>(QuantityRange<T> range, double factor, int decimals) where T : struct, IQuantity<T>
+    {
+        string low = Figures.Plain(range.Low.Si * factor, decimals), high = Figures.Plain(range.High.Si * factor, decimals);
+        return low == high ? low : $"{low} to {high}";
+    }
+
+    private static string Shown(Mass mass) => $"{Figures.Plain(mass.Pounds, 0, "lb")} ({Figures.Plain(mass.Kilograms, 0, "kg")})";
+}

@@ -1,0 +1,73 @@
+using System.Globalization;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Statistics.Distributions;
+
+namespace Analytics.Notebooks.ContactReview;
+
+/// <summary>Soon enough? With what behind it? Does the trunk hold?</summary>
+internal static class ReviewAnswers
+{
+    /// <summary>A trunk that turns by more than this after contact gives: our choice, no source.</summary>
+    internal const double GivesDegrees = 10;
+
+    public static Block Of(ReviewDay day) => new Answers(Time(day), Carry(day), Trunk(day));
+
+    public static Block NothingFilmed() => new Answers(
+        new Answer("No repetition on film yet.", "Film a few repetitions from the side at 240 frames a second, write the frame of first movement and of contact into contact.csv of the testing day, and run this again.", Tone.Muted),
+        new Answer("Two numbers a repetition are enough to begin.", "Digitised points add angles, speed and momentum; docs/data-dictionary.md has both files.", Tone.Muted));
+
+    private static Answer Time(ReviewDay day)
+    {
+        var places = day.Players.Select(p => p.Chances?.Where).ToList();
+        int inside = places.Count(p => p == Place.Inside), after = places.Count(p => p == Place.After), before = places.Count(p => p == Place.Before), open = places.Count(p => p is null);
+        List<string> parts = [$"{Words.Capital(Words.Count(inside))} of {day.Players.Count} reach contact inside {day.Window}"];
+        if (after > 0) parts.Add($"{Words.Count(after)} later");
+        if (before > 0) parts.Add($"{Words.Count(before)} sooner");
+        if (open > 0) parts.Add($"{Words.Count(open)} cannot be told yet");
+        var mean = Mean([.. day.Players.Select(p => p.Time.Value)]);
+        return new(string.Join("; ", parts) + ".",
+            $"Mean of the players {Number(mean, 3, "s")} from first movement to contact{Gap(day)}. A place is named from {Figures.Percent(WindowChances.Sure)} chance on.",
+            after > inside ? Tone.Loss : inside > 0 ? Tone.Gain : Tone.Muted);
+    }
+
+    private static Answer Carry(ReviewDay day)
+    {
+        double[] speeds = [.. day.Players.Select(p => p.Speed?.Value).OfType<double>()], momenta = [.. day.Players.Select(p => p.Momentum?.Value).OfType<double>()];
+        if (speeds.Length == 0) return new("Speed at contact: not measured.", "It needs digitised points of shoulder, hips, knees and ankles, and a length of known size in the picture.", Tone.Muted);
+        var carried = momenta.Length == 0 ? "No body mass is known, so no momentum." : $"They carry {Figures.Plain(momenta.Min(), 0)} to {Figures.Plain(momenta.Max(), 0, "kg\u00b7m/s")}, by mass far more than by speed.";
+        // Said only where it is so.
+        if (momenta.Length > 2 && Spread(momenta.Select(m => Math.Log(m))) <= 1.5 * Spread(speeds.Select(m => Math.Log(m)))) carried = $"They carry {Figures.Plain(momenta.Min(), 0)} to {Figures.Plain(momenta.Max(), 0, "kg\u00b7m/s")}.";
+        return new($"They run {Figures.Plain(speeds.Min(), 1)} to {Figures.Plain(speeds.Max(), 1, "m/s")} when they touch.", $"Mean {Number(Mean(speeds), 2, "m/s")}, {Words.Players(speeds.Length)}. {carried}");
+    }
+
+    private static Answer Trunk(ReviewDay day)
+    {
+        var changes = day.Players.Select(p => p.TrunkChange).OfType<PlayerFigure>().Where(c => c.Interval is not null).ToList();
+        if (changes.Count == 0) return new("Trunk after contact: not measured.", "It needs shoulder and hip digitised until 0.2 s after contact.", Tone.Muted);
+        int gives = changes.Count(c => c.Interval!.Value.High < -GivesDegrees || c.Interval.Value.Low > GivesDegrees), holds = changes.Count(c => c.Interval!.Value.Low > -GivesDegrees && c.Interval.Value.High < GivesDegrees);
+        var open = changes.Count - gives - holds;
+        return new($"The trunk holds in {Words.Count(holds)} of {Words.Players(changes.Count)} and gives in {Words.Count(gives)}{(open > 0 ? $"; {Words.Count(open)} cannot be told" : "")}.",
+            $"Gives: turns by more than {GivesDegrees:0}\u00b0 in the 0.15 s after the touch, the whole interval beyond it. It depends on the other party too.", gives > holds ? Tone.Loss : holds > 0 ? Tone.Gain : Tone.Muted);
+    }
+
+    private static string Gap(ReviewDay day)
+    {
+        double[] gaps = [.. day.Repetitions.Select(r => r.Trial.Gap?.Metres).OfType<double>().Distinct()];
+        return gaps.Length == 1 ? string.Create(CultureInfo.InvariantCulture, $" over {gaps[0]:0.##} m ({gaps[0] / 0.9144:0.#} yd)") : gaps.Length > 1 ? ", over different gaps" : "";
+    }
+
+    private static double Spread(IEnumerable<double> values)
+    {
+        double[] all = [.. values];
+        var mean = all.Average();
+        return Math.Sqrt(all.Sum(v => (v - mean) * (v - mean)) / (all.Length - 1));
+    }
+
+    private static (double Value, double? Reach) Mean(double[] values)
+        => (values.Average(), values.Length < 2 ? null : StudentLaw.TwoSided(0.95, values.Length - 1) * Spread(values) / Math.Sqrt(values.Length));
+
+    private static string Number((double Value, double? Reach) mean, int decimals, string unit)
+        => mean.Reach is { } reach ? $"{Figures.Plain(mean.Value, decimals, unit)} {Figures.Limits(mean.Value - reach, mean.Value + reach, decimals)}" : Figures.Plain(mean.Value, decimals, unit);
+}

@@ -1,0 +1,32 @@
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+
+namespace Analytics.Notebooks.ContactReview;
+
+/// <summary>All figures of every player, and why some are missing.</summary>
+internal static class ReviewTable
+{
+    public static Block Of(ReviewDay day)
+    {
+        var table = DataTable.Of("Means of the repetitions with 95\u2009% intervals", day.Players, t => t
+            .Text("Player", p => new Cell(p.Athlete.Name, p.Athlete.Position))
+            .Number("Repetitions", "", 0, p => p.Repetitions.Count)
+            .Numeric("Time", "s", p => new Cell(Figures.Plain(p.Time.Value, 3), Limits(p.Time, 3)))
+            .Text("Window", p => p.Chances is { } c ? new Cell(Cap(c.Words), c.Numbers) : new Cell("no error known"))
+            .Numeric("Shin lean", "\u00b0", p => Cell(p.Shin, 0))
+            .Numeric("Trunk lean", "\u00b0", p => Cell(p.Trunk, 0))
+            .Numeric("Speed", "m/s", p => Cell(p.Speed, 2))
+            .Numeric("Momentum", "kg\u00b7m/s", p => Cell(p.Momentum, 0))
+            .Numeric("Trunk change", "\u00b0", p => Cell(p.TrunkChange, 0)));
+        var missing = day.Repetitions.SelectMany(r => r.At(Metrics.Contact.ReviewMoment.Contact).All.Take(3).Concat([r.Speed, r.Momentum, r.TrunkGive]).Where(m => m.Estimate is null).Select(m => (m.Name, m.WhyNot)))
+            .GroupBy(m => m).Select(g => $"{Cap(g.Key.Name)}, {g.Count()} {(g.Count() == 1 ? "repetition" : "repetitions")}: {g.Key.WhyNot}.").ToList();
+        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch.", [table, .. missing.Select(m => new Note(m))]);
+    }
+
+    private static Cell Cell(PlayerFigure? figure, int decimals) => figure is null ? Tables.Cell.Missing : new Cell(Figures.Plain(figure.Value, decimals), figure.Interval is null ? "no error known" : Limits(figure, decimals));
+
+    private static string Limits(PlayerFigure figure, int decimals) => Figures.Limits(figure.Interval?.Low, figure.Interval?.High, decimals);
+
+    private static string Cap(string text) => TestingDay.Words.Capital(text);
+}
