@@ -27,8 +27,8 @@ internal static class ChangeItBlock
         var mass = pounds ? TenPounds : Kilogram;
         var table = DataTable.Of(string.Create(CultureInfo.InvariantCulture, $"From split times, at the end of {gap.Metres:0.##} m ({gap.Metres / 0.9144:0.#} yd)"), known, t => t
             .Text("Player", k => new Cell(k.Player.Athlete.Name, k.Player.Athlete.Position))
-            .Estimate("Time by splits", "s", 2, k => k.Over.Time)
-            .Estimate("Momentum by splits", "kg\u00b7m/s", 0, k => k.Over.Momentum)
+            .Numeric("Time by splits", "s", k => Read(k.Over.Time, 2))
+            .Numeric("Momentum by splits", "kg\u00b7m/s", k => Read(k.Over.Momentum, 0))
             .Numeric($"With {mass}", "kg\u00b7m/s", k => Momentum(k.Over, mass))
             .Numeric("With 0.1 m/s more top speed", "kg\u00b7m/s", k => Momentum(k.Over, Speed))
             .Numeric("With 0.1 s shorter time constant", "kg\u00b7m/s", k => Momentum(k.Over, Constant)));
@@ -55,6 +55,10 @@ internal static class ChangeItBlock
         }
         return null;
     }
+
+    // Limits in small print under the figure: side by side they do not fit on a phone.
+    private static Cell Read(Statistics.Estimate estimate, int decimals)
+        => new(Figures.Plain(estimate.Value, decimals), estimate.Interval is { } i ? Figures.Limits(i.Low, i.High, decimals) : "no error known");
 
     private static Cell Momentum(GapApproach over, string change)
         => over.Sensitivities.FirstOrDefault(s => s.Change == change) is { } s

@@ -35,7 +35,7 @@ internal static class PostureBlock
         var shown = Shown(day);
         var charts = shown.Select(s => Chart(day, s.Player, s.Repetition)).OfType<CurvePlot>().ToList();
         return charts.Count == 0 ? new Together()
-            : new Section("Shin and trunk through the run", "Seconds before and after the touch; the band is the 95\u2009% interval by the error of the clicks.", new SideBySide(charts));
+            : new Section("Shin and trunk through the run", "Seconds before and after the touch; the band, often as thin as the line, is the 95\u2009% interval by the error of the clicks once filtered; what the filter rounds off is not in it.", new SideBySide(charts));
     }
 
     private static List<(ReviewPlayer Player, ContactMeasures Repetition)> Shown(ReviewDay day)

@@ -22,7 +22,7 @@ internal static class ReviewAnswers
     {
         var places = day.Players.Select(p => p.Chances?.Where).ToList();
         int inside = places.Count(p => p == Place.Inside), after = places.Count(p => p == Place.After), before = places.Count(p => p == Place.Before), open = places.Count(p => p is null);
-        List<string> parts = [$"{Words.Capital(Words.Count(inside))} of {day.Players.Count} reach contact inside {day.Window}"];
+        List<string> parts = [$"{(inside == 0 ? "None" : Words.Capital(Words.Count(inside)))} of {day.Players.Count} reach contact inside {day.Window}"];
         if (after > 0) parts.Add($"{Words.Count(after)} later");
         if (before > 0) parts.Add($"{Words.Count(before)} sooner");
         if (open > 0) parts.Add($"{Words.Count(open)} cannot be told yet");
@@ -48,7 +48,7 @@ internal static class ReviewAnswers
         if (changes.Count == 0) return new("Trunk after contact: not measured.", "It needs shoulder and hip digitised until 0.2 s after contact.", Tone.Muted);
         int gives = changes.Count(c => c.Interval!.Value.High < -GivesDegrees || c.Interval.Value.Low > GivesDegrees), holds = changes.Count(c => c.Interval!.Value.Low > -GivesDegrees && c.Interval.Value.High < GivesDegrees);
         var open = changes.Count - gives - holds;
-        return new($"The trunk holds in {Words.Count(holds)} of {Words.Players(changes.Count)} and gives in {Words.Count(gives)}{(open > 0 ? $"; {Words.Count(open)} cannot be told" : "")}.",
+        return new($"The trunk {(holds == 0 ? "surely holds in none" : "holds in " + Words.Count(holds))} of {Words.Players(changes.Count)} and gives in {(gives == 0 ? "none" : Words.Count(gives))}{(open > 0 ? $"; {Words.Count(open)} cannot be told yet" : "")}.",
             $"Gives: turns by more than {GivesDegrees:0}\u00b0 in the 0.15 s after the touch, the whole interval beyond it. It depends on the other party too.", gives > holds ? Tone.Loss : holds > 0 ? Tone.Gain : Tone.Muted);
     }
 

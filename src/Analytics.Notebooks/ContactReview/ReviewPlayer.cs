@@ -15,9 +15,6 @@ internal sealed record ReviewPlayer
     /// <summary>Time to contact, s.</summary>
     public required PlayerFigure Time { get; init; }
 
-    /// <summary>Lean of the near shin at contact, °.</summary>
-    public PlayerFigure? Shin { get; init; }
-
     /// <summary>Lean of the trunk at contact, °.</summary>
     public PlayerFigure? Trunk { get; init; }
 

@@ -36,7 +36,7 @@ internal static class TimesBlock
                 .. from player in day.Players
                    from r in player.Repetitions
                    let interval = r.Time.Interval
-                   select new TimelineRow(player.Athlete.Name, Repetition(r.Trial.Attempt), r.Time.Value.Seconds, interval.Low, interval.High, WindowChances.Of(r.Odds).Words, Rate(r.Trial.Clock.Rate.Hertz, r.Trial.Clock.Dropped.Sum(d => d.Count))),
+                   select new TimelineRow(player.Athlete.Name, string.Create(CultureInfo.InvariantCulture, $"rep {r.Trial.Attempt}"), r.Time.Value.Seconds, interval.Low, interval.High, WindowChances.Of(r.Odds).Words, Rate(r.Trial.Clock.Rate.Hertz, r.Trial.Clock.Dropped.Sum(d => d.Count))),
             ],
         });
 

@@ -19,6 +19,14 @@ public class JupyterTests
     }
 
     [JupyterFact]
+    public void ContactReview_InJupyter_GivesWhatTheRunnerGives()
+    {
+        var own = Outputs(ReportSet.Review.Notebook);
+        Assert.Equal(own, Outputs(Execute(Repository.ContactReview)));
+        Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
+    }
+
+    [JupyterFact]
     public void PlainChart_InJupyter_IsDrawnByTheNewerChartLibrary()
     {
         var executed = Execute(OwnNotebooks.WithPlainChart(Path.Combine(Repository.Root, "src", "Analytics.Cli", "bin", "Release", "net10.0")));

@@ -17,6 +17,9 @@ public class NotebookFormatTests
     public void ExecutedNotebook_IsValid() => AssertValid(ReportSet.Demo.Notebook);
 
     [NbformatFact]
+    public void ExecutedReview_IsValid() => AssertValid(ReportSet.Review.Notebook);
+
+    [NbformatFact]
     public void ExecutedNotebook_OfAFailedRun_IsValid() => AssertValid(ReportSet.Failing.Notebook);
 
     private static void AssertValid(string notebook, string more = ", True")

@@ -7,6 +7,8 @@ internal static class Repository
 
     public static string TestingDay => Path.Combine(Root, "notebooks", "testing-day.ipynb");
 
+    public static string ContactReview => Path.Combine(Root, "notebooks", "contact-review.ipynb");
+
     public static string DemoSeason => Path.Combine(Root, "data-demo");
 
     /// <summary>The built program, as the tests' own build has it.</summary>

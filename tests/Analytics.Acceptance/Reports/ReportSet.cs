@@ -7,6 +7,8 @@ internal static class ReportSet
 {
     private static readonly Lazy<MadeReport> MadeDemo = new(() => MadeReport.Make(Repository.TestingDay));
     private static readonly Lazy<MadeReport> MadeHostile = new(() => MadeReport.Make(Repository.TestingDay, "--season", HostileSeason.Make()));
+    private static readonly Lazy<MadeReport> MadeReview = new(() => MadeReport.Make(Repository.ContactReview));
+    private static readonly Lazy<MadeReport> MadeHostileReview = new(() => MadeReport.Make(Repository.ContactReview, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeFailing = new(() => MadeReport.Make(OwnNotebooks.Failing()));
     private static readonly Lazy<MadeReport> MadeScripted = new(() => MadeReport.Make(OwnNotebooks.WithScripts()));
 
@@ -15,6 +17,12 @@ internal static class ReportSet
 
     /// <summary>The testing day of a season whose names are markup.</summary>
     public static MadeReport Hostile => MadeHostile.Value;
+
+    /// <summary>The contact review of the demo season.</summary>
+    public static MadeReport Review => MadeReview.Value;
+
+    /// <summary>The contact review of a season whose names are markup.</summary>
+    public static MadeReport HostileReview => MadeHostileReview.Value;
 
     /// <summary>A notebook whose second cell fails.</summary>
     public static MadeReport Failing => MadeFailing.Value;

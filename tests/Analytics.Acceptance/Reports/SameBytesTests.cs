@@ -27,6 +27,15 @@ public class SameBytesTests
         }
     }
 
+    [Fact]
+    public void ContactReview_MadeTwice_DiffersOnlyInTheMarkedBlocks()
+    {
+        MadeReport first = ReportSet.Review, second = MadeReport.Make(Repository.ContactReview);
+        Assert.Equal(0, first.ExitCode);
+        Assert.Equal(Steady(first.Page, "<!--varies-->.*?<!--/varies-->"), Steady(second.Page, "<!--varies-->.*?<!--/varies-->"));
+        Assert.DoesNotContain(Repository.Root, File.ReadAllText(first.Page), StringComparison.Ordinal);
+    }
+
     private static string Steady(string file, string varying)
     {
         var text = File.ReadAllText(file);
