@@ -9,11 +9,14 @@ internal static class ReviewTable
 {
     public static Block Of(ReviewDay day)
     {
-        var table = DataTable.Of("Means of the repetitions with 95\u2009% intervals", day.Players, t => t
+        // Two tables: one would be too wide for a tablet.
+        var times = DataTable.Of("Time to contact, mean of the repetitions with 95\u2009% interval", day.Players, t => t
             .Text("Player", p => new Cell(p.Athlete.Name, p.Athlete.Position))
             .Number("Repetitions", "", 0, p => p.Repetitions.Count)
             .Numeric("Time", "s", p => new Cell(Figures.Plain(p.Time.Value, 3), Limits(p.Time, 3)))
-            .Text("Window", p => p.Chances is { } c ? new Cell(Cap(c.Words), c.Numbers) : new Cell("no error known"))
+            .Text("Window", p => p.Chances is { } c ? new Cell(Cap(c.Words), c.Numbers) : new Cell("no error known")));
+        var touch = DataTable.Of("At the touch, means with 95\u2009% intervals", day.Players, t => t
+            .Text("Player", p => new Cell(p.Athlete.Name, p.Athlete.Position))
             .Numeric("Shin lean, each repetition", "\u00b0", Shin)
             .Numeric("Trunk lean", "\u00b0", p => Cell(p.Trunk, 0))
             .Numeric("Speed", "m/s", p => Cell(p.Speed, 2))
@@ -21,7 +24,7 @@ internal static class ReviewTable
             .Numeric("Trunk change", "\u00b0", p => Cell(p.TrunkChange, 0)));
         var missing = day.Repetitions.SelectMany(r => r.At(Metrics.Contact.ReviewMoment.Contact).All.Take(3).Concat([r.Speed, r.Momentum, r.TrunkGive]).Where(m => m.Estimate is null).Select(m => (m.Name, m.WhyNot)))
             .GroupBy(m => m).Select(g => $"{Cap(g.Key.Name)}, {g.Count()} {(g.Count() == 1 ? "repetition" : "repetitions")}: {g.Key.WhyNot}.").ToList();
-        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch. The shin is the one towards the camera: on the ground in one repetition, in the air in another, so it is not averaged.", [table, .. missing.Select(m => new Note(m))]);
+        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch. The shin is the one towards the camera: on the ground in one repetition, in the air in another, so it is not averaged.", [times, touch, .. missing.Select(m => new Note(m))]);
     }
 
     private static Cell Cell(PlayerFigure? figure, int decimals) => figure is null ? Tables.Cell.Missing : new Cell(Figures.Plain(figure.Value, decimals), figure.Interval is null ? "no error known" : Limits(figure, decimals));

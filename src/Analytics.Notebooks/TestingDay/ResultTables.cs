@@ -14,10 +14,13 @@ internal static class ResultTables
     public static readonly string[] Jumping = ["cmj_height", "cmj_peak_power", "sj_height", "drop_jump_rsi", "hurdle_rsi", "standing_long_jump", "throw_overhead_back", "throw_seated_chest", "throw_standing_chest", "stair_power"];
     public static readonly string[] Sprinting = ["body_mass", "sprint_10yd", "sprint_10m", "sprint_40yd", "sprint_40m", "max_speed", "acceleration_time_constant", "momentum_10yd", "pro_agility", "agility_505"];
 
+    /// <summary>Filmed contact; the near shin is the pushing leg in one repetition and the free one in the next, so its mean stands nowhere.</summary>
+    public static readonly string[] Contact = ["contact_time", "contact_trunk_lean", "contact_speed", "contact_momentum", "contact_trunk_change"];
+
     public const string Title = "Results by player";
 
     /// <summary>Whether a metric has a column in one of the tables.</summary>
-    public static bool Holds(Metric metric) => Strength.Contains(metric.Id) || Jumping.Contains(metric.Id) || Sprinting.Contains(metric.Id);
+    public static bool Holds(Metric metric) => Strength.Contains(metric.Id) || Jumping.Contains(metric.Id) || Sprinting.Contains(metric.Id) || Contact.Contains(metric.Id);
 
     public static Block Of(DayContext day, string caption, IEnumerable<string> ids)
     {
@@ -58,7 +61,7 @@ internal static class ResultTables
 
     private static IEnumerable<Block> Remarks(DayContext day, IEnumerable<Metric> metrics, IEnumerable<MetricDay> days)
     {
-        if (day.Before is not null)
+        if (day.Before is not null && metrics.Any(m => day.Change(m).Athletes.Any()))
             yield return new Note($"Small print under a number: change since {Words.ShortDate(day.Before.Date)}. It is news only where it says clear.");
         var doubts = days.SelectMany(d => d.Values.SelectMany(v => v.Doubts.Select(t => (Label: Words.Head(d.Metric), Text: t))))
             .GroupBy(d => d).GroupBy(g => (Players: g.Count(), g.Key.Text)).OrderByDescending(g => g.Key.Players)

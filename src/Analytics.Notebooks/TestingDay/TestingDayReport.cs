@@ -1,4 +1,5 @@
 using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Trials;
 using Analytics.Notebooks.Blocks;
 using Analytics.Season;
 
@@ -62,7 +63,7 @@ public sealed class TestingDayReport
     public Block WhatPlayersCarry() => MomentumBlock.Of(_day);
 
     /// <summary>Every player's results: strength, jumps and power, sprint and momentum.</summary>
-    public Block Results() => new Section(ResultTables.Title, "Folded on a screen, open in print.", StrengthTable(), JumpTable(), SprintTable());
+    public Block Results() => new Section(ResultTables.Title, "Folded on a screen, open in print.", StrengthTable(), JumpTable(), SprintTable(), _day.Today.Athletes.Any(a => a.Of<ContactTrial>().Any()) ? ContactTable() : new Together());
 
     /// <summary>Strength of every player.</summary>
     public Block StrengthTable() => ResultTables.Of(_day, "Strength", ResultTables.Strength);
@@ -72,6 +73,9 @@ public sealed class TestingDayReport
 
     /// <summary>Sprints, speed, momentum and change of direction of every player.</summary>
     public Block SprintTable() => ResultTables.Of(_day, "Sprint and momentum", ResultTables.Sprinting);
+
+    /// <summary>Filmed contact of every player.</summary>
+    public Block ContactTable() => ResultTables.Of(_day, "Contact on film", ResultTables.Contact);
 
     /// <summary>What each player most needs next, where the tests can say so.</summary>
     public Block Needs() => NeedsBlock.Of(_day);
