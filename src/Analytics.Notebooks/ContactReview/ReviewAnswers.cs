@@ -49,7 +49,7 @@ internal static class ReviewAnswers
         int gives = changes.Count(c => c.Interval!.Value.High < -GivesDegrees || c.Interval.Value.Low > GivesDegrees), holds = changes.Count(c => c.Interval!.Value.Low > -GivesDegrees && c.Interval.Value.High < GivesDegrees);
         var open = changes.Count - gives - holds;
         return new($"The trunk {(holds == 0 ? "surely holds in none" : "holds in " + Words.Count(holds))} of {Words.Players(changes.Count)} and gives in {(gives == 0 ? "none" : Words.Count(gives))}{(open > 0 ? $"; {Words.Count(open)} cannot be told yet" : "")}.",
-            $"Gives: turns by more than {GivesDegrees:0}\u00b0 in the 0.15 s after the touch, the whole interval beyond it. It depends on the other party too.", gives > holds ? Tone.Loss : holds > 0 ? Tone.Gain : Tone.Muted);
+            $"Gives: turns by more than {Figures.Plain(GivesDegrees, 0)}\u00b0 in the 0.15 s after the touch, the whole interval beyond it. It depends on the other party too.", gives > holds ? Tone.Loss : holds > 0 ? Tone.Gain : Tone.Muted);
     }
 
     private static string Gap(ReviewDay day)
