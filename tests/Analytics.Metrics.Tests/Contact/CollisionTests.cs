@@ -85,6 +85,8 @@ public class CollisionTests
         var types = typeof(CautionedResult).Assembly.GetExportedTypes().Where(t => t.Namespace == "Analytics.Metrics.Contact").ToList();
         Assert.All(types.Where(t => t.Name.EndsWith("Collision", StringComparison.Ordinal)), t => Assert.True(t.IsSubclassOf(typeof(CautionedResult)), t.Name));
         Assert.All(types.Where(t => t.IsSubclassOf(typeof(CautionedResult)) || t == typeof(CollisionFigures)), t => Assert.Empty(t.GetConstructors(BindingFlags.Public | BindingFlags.Instance)));
+        Assert.True(typeof(CollisionFigures).IsSubclassOf(typeof(CautionedResult)));
+        Assert.Contains("Suspected concussion", LineCollision.Of(new(Light, Ms(7)), new(Heavy, Ms(-6))).Impact.ToString(), StringComparison.Ordinal);
         Assert.Empty(typeof(CollisionCaution).GetConstructors(BindingFlags.Public | BindingFlags.Instance));
         Assert.All(types.Where(t => t.IsSubclassOf(typeof(CautionedResult)) || t == typeof(CollisionFigures)), t => Assert.False(typeof(IComparable).IsAssignableFrom(t), t.Name));
         Assert.DoesNotContain(MetricCatalogue.All, m => m.Unit is "N" or "kN" or "N/kg");

@@ -7,7 +7,7 @@ namespace Analytics.Metrics.Contact;
 /// What the closing speed w and the masses alone fix. Reduced mass μ = m₁m₂/(m₁ + m₂), impulse J = μ(1 + e)w, energy lost μ(1 − e²)w²/2, mean force J/Δt. Every one of them rises or falls steadily
 /// with e, Δt and w, so the ends of the ranges give its ends. Mechanics of two rigid bodies, any textbook.
 /// </summary>
-public sealed record CollisionFigures
+public sealed record CollisionFigures : CautionedResult
 {
     /// <summary>Peak over mean of a half-sine pulse.</summary>
     public const double HalfSinePeak = Math.PI / 2;
@@ -15,8 +15,11 @@ public sealed record CollisionFigures
     /// <summary>Peak over mean of a triangular pulse.</summary>
     public const double TriangularPeak = 2;
 
-    internal CollisionFigures(double m1, double m2, double closingLow, double closingHigh, CollisionRanges ranges)
+    private readonly CollisionRanges ranges;
+
+    internal CollisionFigures(double m1, double m2, double closingLow, double closingHigh, CollisionRanges ranges) : base(CollisionCaution.Standard)
     {
+        this.ranges = ranges;
         var mu = m1 * m2 / (m1 + m2);
         ReducedMass = Mass.FromKilograms(mu);
         ClosingSpeed = new(Speed.FromMetresPerSecond(closingLow), Speed.FromMetresPerSecond(closingHigh));
@@ -63,6 +66,8 @@ public sealed record CollisionFigures
 
     /// <summary>Mean acceleration of the second body, without sign.</summary>
     public QuantityRange<Acceleration> SecondAcceleration { get; }
+
+    private protected override ResultSheet Figures() => new("What a collision shares out", $"two rigid bodies; {ranges}", [.. Lines()]) { Basis = $"reduced mass {ReducedMass}, closing speed {ClosingSpeed}" };
 
     internal IEnumerable<ResultLine> Lines() =>
     [

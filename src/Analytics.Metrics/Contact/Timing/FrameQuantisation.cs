@@ -41,6 +41,14 @@ public sealed record FrameQuantisation : Result
     /// <param name="speed">Its speed.</param>
     public Length TravelPerFrame(Speed speed) => speed * Frame;
 
+    /// <summary>How far something smears in one picture: speed times exposure.</summary>
+    /// <param name="speed">Its speed.</param>
+    /// <param name="exposure">Exposure of one frame, 0 or more; at most the frame itself.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0 or longer than a frame.</exception>
+    public Length MotionBlur(Speed speed, Duration exposure)
+        => Require.NotNegative(exposure, "exposure") <= Frame ? speed * exposure
+            : throw new ArgumentOutOfRangeException(nameof(exposure), exposure, $"an exposure cannot be longer than the frame, {Frame}; got {exposure}.");
+
     /// <summary>SD of the place at the time of an event: speed times <see cref="EventSd"/>.</summary>
     /// <param name="speed">Speed of what is looked at.</param>
     public Length PositionSd(Speed speed) => speed * EventSd;
