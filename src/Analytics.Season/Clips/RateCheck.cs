@@ -16,8 +16,8 @@ internal static class RateCheck
     /// <summary>Fewest repetitions of others that a time is compared with.</summary>
     public const int FewestOthers = 5;
 
-    private const double LeastAcceleration = 0.4, MostAcceleration = 20, EasyAcceleration = 1, HardAcceleration = 12;
-    private const double FarTimes = 2.5, NearTimes = 1.6;
+    private const double LeastAcceleration = 1, MostAcceleration = 20, EasyAcceleration = 1, HardAcceleration = 12;
+    private const double FarTimes = 1.7, NearTimes = 1.35;
 
     /// <summary>A rate that the way of the body contradicts: twice the way over the time squared is the mean acceleration from a standing start.</summary>
     /// <param name="metres">Way between the events, m.</param>

@@ -101,11 +101,15 @@ public sealed class ClipFaultTests
         Assert.Empty(season.Read().HeldBack);
     }
 
-    [Fact]
-    public void Read_OneRateUnlikeTheOthers_IsHeldBack()
+    // Half the rate doubles the time: found against five others over the same gap.
+    [Theory]
+    [InlineData(30)]
+    [InlineData(60)]
+    [InlineData(120)]
+    public void Read_OneRateUnlikeTheOthers_IsHeldBack(int typed)
     {
         var rows = "athlete_id,clip,rate_hz,first_movement_frame,contact_frame,gap_m\n" +
-            string.Concat(Enumerable.Range(1, 7).Select(i => string.Create(CultureInfo.InvariantCulture, $"P001,c{i},{(i == 4 ? 30 : 240)},10,{110 + i},0.5\n")));
+            string.Concat(Enumerable.Range(1, 7).Select(i => string.Create(CultureInfo.InvariantCulture, $"P001,c{i},{(i == 4 ? typed : 240)},10,{110 + i},0.5\n")));
         using var season = RunnerClip.Season().With(Table, rows);
 
         var data = season.Read();

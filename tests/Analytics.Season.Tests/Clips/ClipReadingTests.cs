@@ -15,6 +15,7 @@ public sealed class ClipReadingTests
     [Theory]
     [InlineData(240, false)]
     [InlineData(240, true)]
+    [InlineData(120, false)]
     [InlineData(60, false)]
     [InlineData(60, true)]
     public void Read_CleanClip_GivesPointsInMetresForward(double hertz, bool left)

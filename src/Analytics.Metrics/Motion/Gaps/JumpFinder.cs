@@ -13,22 +13,25 @@ public sealed record JumpFinder(double Factor = 10)
     /// <summary>Below this no digitised point is exact (m); keeps a made-up perfect track from having jumps of rounding error.</summary>
     private const double Finest = 1e-6;
 
-    /// <summary>All jumps of a clip, by marker and frame.</summary>
+    /// <summary>All jumps of a clip, by marker and frame. Where frames were dropped or stretched, differences are taken by time, so that a longer step is no jump.</summary>
     public IReadOnlyList<MarkerJump> Find(DigitisedClip clip)
     {
         ArgumentNullException.ThrowIfNull(clip);
-        return [.. clip.Tracks.SelectMany(t => Find(t, clip.FirstFrame))];
+        double[]? steps = clip.Clock.IsVariable ? Steps(clip) : null;
+        return [.. clip.Tracks.SelectMany(t => Find(t, clip.FirstFrame, steps))];
     }
 
     /// <summary>The jumps of one marker.</summary>
     /// <param name="track">The marker.</param>
     /// <param name="firstFrame">Frame number of its first sample.</param>
     /// <exception cref="InvalidOperationException">A factor of 3 or less.</exception>
-    public IReadOnlyList<MarkerJump> Find(MarkerTrack track, int firstFrame)
+    public IReadOnlyList<MarkerJump> Find(MarkerTrack track, int firstFrame) => Find(track, firstFrame, null);
+
+    private List<MarkerJump> Find(MarkerTrack track, int firstFrame, double[]? steps)
     {
         ArgumentNullException.ThrowIfNull(track);
         if (!(Factor > 3)) throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"The factor of a jump finder must be above 3; got {Factor}."));
-        double[] x = SecondDifferences(track.X), y = SecondDifferences(track.Y);
+        double[] x = SecondDifferences(track.X, steps), y = SecondDifferences(track.Y, steps);
         double limitX = Factor * Typical(x), limitY = Factor * Typical(y);
 
         var jumps = new List<MarkerJump>();
@@ -52,13 +55,21 @@ public sealed record JumpFinder(double Factor = 10)
     }
 
     // NaN where a neighbour is missing, which no comparison passes.
-    private static double[] SecondDifferences(ReadOnlySpan<double> values)
+    private static double[] SecondDifferences(ReadOnlySpan<double> values, double[]? steps)
     {
         var differences = new double[values.Length];
         Array.Fill(differences, double.NaN);
-        for (var i = 1; i + 1 < values.Length; i++) differences[i] = values[i + 1] - (2 * values[i]) + values[i - 1];
+        for (var i = 1; i + 1 < values.Length; i++)
+        {
+            var (before, after) = steps is null ? (1, 1) : (steps[i], steps[i + 1]);
+            differences[i] = 2 * (((values[i + 1] - values[i]) / after) - ((values[i] - values[i - 1]) / before)) / (before + after);
+        }
         return differences;
     }
+
+    // Time since the frame before, in typical intervals.
+    private static double[] Steps(DigitisedClip clip)
+        => [.. Enumerable.Range(0, clip.Count).Select(i => i == 0 ? 1 : clip.Clock.Between(clip.FirstFrame + i - 1, clip.FirstFrame + i) / clip.Clock.Interval)];
 
     private static double Typical(double[] differences)
     {

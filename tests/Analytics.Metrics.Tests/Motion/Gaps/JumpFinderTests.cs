@@ -13,6 +13,17 @@ public class JumpFinderTests
         return new("malleolus", MarkerRole.Ankle, x, y);
     }
 
+    // A point at 6 m/s loses two frames at 60 Hz: it is 0.3 m further on, and the step is no jump when the stamps say so.
+    [Fact]
+    public void Find_DroppedFrames_AreNoJump()
+    {
+        double[] seconds = [.. Enumerable.Range(0, 40).Where(i => i is not (17 or 18)).Select(i => i / 60.0)];
+        double[] x = [.. seconds.Select((s, i) => (6 * s) + (0.001 * (i % 3)))];
+        DigitisedClip Clip(FrameClock clock) => new(clock, [new("m", MarkerRole.Hip, x, new double[x.Length])]);
+        Assert.NotEmpty(new JumpFinder().Find(Clip(FrameClock.FromRate(Quantities.Frequency.FromHertz(60)))));
+        Assert.Empty(new JumpFinder().Find(Clip(FrameClock.FromTimeStamps(seconds))));
+    }
+
     [Fact]
     public void Find_CleanRuns_FindsNothing()
     {
