@@ -13,7 +13,8 @@ internal static class Turn
         for (var i = 0; i < radians.Length; i++)
         {
             if (double.IsNaN(radians[i])) continue;
-            if (!double.IsNaN(before)) radians[i] = before + Wrapped(radians[i] - before);
+            // Most steps are small; the remainder is slow.
+            if (Math.Abs(radians[i] - before) > Math.PI) radians[i] = before + Wrapped(radians[i] - before);
             before = radians[i];
         }
     }

@@ -44,7 +44,8 @@ public static class CentralDifferences
     private static double[] ByPiece(ReadOnlySpan<double> x, IReadOnlyList<TrackPiece> pieces, Duration step, Difference difference)
     {
         var result = new double[x.Length];
-        Array.Fill(result, double.NaN);
+        if (pieces is not [{ } whole] || whole.Length != x.Length || whole.Length < 3) Array.Fill(result, double.NaN);
+        else (result[0], result[^1]) = (double.NaN, double.NaN);
         foreach (var piece in pieces)
             if (piece.Length > 2) difference(x.Slice(piece.Start, piece.Length), step, result.AsSpan(piece.Start + 1, piece.Length - 2));
         return result;

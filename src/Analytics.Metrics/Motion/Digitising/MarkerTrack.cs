@@ -23,6 +23,10 @@ public sealed class MarkerTrack
         (Name, Role, Pieces) = (name, role, Split(x));
     }
 
+    /// <summary>The same marker after a filter; the arrays are taken over, finite inside the pieces and NaN in both coordinates outside.</summary>
+    internal MarkerTrack(MarkerTrack digitised, double[] x, double[] y, IReadOnlyList<TrackPiece> pieces, LowPass smoothing)
+        => (this.x, this.y, filled, Name, Role, Pieces, Smoothing) = (x, y, digitised.filled, digitised.Name, digitised.Role, pieces, smoothing);
+
     /// <summary>Name of the marker.</summary>
     public string Name { get; }
 

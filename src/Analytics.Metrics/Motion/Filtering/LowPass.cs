@@ -58,6 +58,14 @@ public sealed record LowPass
         if (!double.IsFinite(filtered[0]) || !double.IsFinite(filtered[^1])) throw NotFinite(x);
     }
 
+    /// <summary>Filters both coordinates of a marker side by side; checks and errors as for one.</summary>
+    internal void Apply(ReadOnlySpan<double> x, ReadOnlySpan<double> y, in FilterCoefficients coefficients, Span<double> xFiltered, Span<double> yFiltered)
+    {
+        FilterPass.Run(coefficients, x, y, xFiltered, yFiltered, DualPass ? 2 : 1, Padding == EndPadding.OddNine);
+        if (!double.IsFinite(xFiltered[0]) || !double.IsFinite(xFiltered[^1])) throw NotFinite(x);
+        if (!double.IsFinite(yFiltered[0]) || !double.IsFinite(yFiltered[^1])) throw NotFinite(y);
+    }
+
     /// <summary>The filter in words.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture,
         $"{(Shape == FilterShape.Butterworth ? "Butterworth" : "critically damped")} low-pass {Cutoff.Hertz:0.##} Hz, second order, {(DualPass ? "forward and backward" : "forward only")}{(Corrected && DualPass ? ", cut-off corrected" : "")}{(Padding == EndPadding.None ? ", ends not padded" : "")}");

@@ -40,12 +40,9 @@ public sealed class ResidualAnalysis
         for (var i = 0; i < x.Length; i++)
             if (!double.IsFinite(x[i]))
                 throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"Sample {i} is {x[i]}; residual analysis needs finite samples without gaps."), nameof(x));
-        if (sweep is null)
-            return Ended(ResidualState.RateTooLow, $"cut-offs up to {Settings.Cutoffs[^1].Hertz:0.##} Hz need more than {2 * Settings.Cutoffs[^1].Hertz:0.##} frames a second; the clip has {rate.Hertz:0.##}");
-        if (x.Length <= FilterPass.Padding)
-            return Ended(ResidualState.TooFewSamples, $"{x.Length} samples; residual analysis needs at least {FilterPass.Padding + 1}");
+        if (Prevented(x.Length) is { } none) return none;
         var residuals = new double[Settings.Cutoffs.Count];
-        sweep.Run(x, residuals);
+        sweep!.Run(x, residuals);
         return Judge(residuals);
     }
 
@@ -55,24 +52,39 @@ public sealed class ResidualAnalysis
     {
         ArgumentNullException.ThrowIfNull(track);
         var longest = track.Pieces.OrderByDescending(p => p.Length).FirstOrDefault();
-        return (Of(track.X.Slice(longest.Start, longest.Length)), Of(track.Y.Slice(longest.Start, longest.Length)));
+        ReadOnlySpan<double> x = track.X.Slice(longest.Start, longest.Length), y = track.Y.Slice(longest.Start, longest.Length);
+        // The samples of a piece are finite.
+        if (Prevented(x.Length) is { } none) return (none, none);
+        double[] ofX = new double[Settings.Cutoffs.Count], ofY = new double[Settings.Cutoffs.Count];
+        sweep!.Run(x, ofX, y, ofY);
+        return (Judge(ofX), Judge(ofY));
+    }
+
+    /// <summary>Why so few samples, or any at this rate, cannot be analysed; null when they can.</summary>
+    private ResidualAnalysisResult? Prevented(int samples)
+    {
+        if (sweep is null)
+            return Ended(ResidualState.RateTooLow, $"cut-offs up to {Settings.Cutoffs[^1].Hertz:0.##} Hz need more than {2 * Settings.Cutoffs[^1].Hertz:0.##} frames a second; the clip has {rate.Hertz:0.##}");
+        return samples > FilterPass.Padding ? null
+            : Ended(ResidualState.TooFewSamples, $"{samples} samples; residual analysis needs at least {FilterPass.Padding + 1}");
     }
 
     private ResidualAnalysisResult Judge(double[] residuals)
     {
         var (slope, level, rSquared) = TailLine(residuals);
-        var result = Ended(ResidualState.NoStraightTail, $"no straight tail from {Settings.TailFrom.Hertz:0.##} Hz: only {100 * rSquared:0} % of it lies on a falling line")
-            with { Residuals = residuals, TailSlope = slope, NoiseLevel = level, TailRSquared = rSquared };
-        if (!(rSquared >= StraightFrom && slope < 0)) return result;
+        ResidualAnalysisResult Ends(ResidualState state, FormattableString words, Frequency? cutoff = null)
+            => Ended(state, words) with { Cutoff = cutoff, Residuals = residuals, TailSlope = slope, NoiseLevel = level, TailRSquared = rSquared };
+        if (!(rSquared >= StraightFrom && slope < 0))
+            return Ends(ResidualState.NoStraightTail, $"no straight tail from {Settings.TailFrom.Hertz:0.##} Hz: only {100 * rSquared:0} % of it lies on a falling line");
 
         for (var i = 0; i + 1 < residuals.Length && residuals[0] >= MovementFrom * level; i++)
         {
             if (!(residuals[i] >= level && residuals[i + 1] < level)) continue;
             double from = Settings.Cutoffs[i].Hertz, to = Settings.Cutoffs[i + 1].Hertz;
             var cutoff = from + ((to - from) * (residuals[i] - level) / (residuals[i] - residuals[i + 1]));
-            return result with { State = ResidualState.Chosen, Cutoff = Frequency.FromHertz(cutoff), Explanation = string.Create(CultureInfo.InvariantCulture, $"residuals reach the noise level at {cutoff:0.0} Hz") };
+            return Ends(ResidualState.Chosen, $"residuals reach the noise level at {cutoff:0.0} Hz", Frequency.FromHertz(cutoff));
         }
-        return result with { State = ResidualState.NoCrossing, Explanation = string.Create(CultureInfo.InvariantCulture, $"even at {Settings.Cutoffs[0].Hertz:0.##} Hz the residual hardly exceeds the noise level: the point moves too little to choose a cut-off by") };
+        return Ends(ResidualState.NoCrossing, $"even at {Settings.Cutoffs[0].Hertz:0.##} Hz the residual hardly exceeds the noise level: the point moves too little to choose a cut-off by");
     }
 
     private (double Slope, double Level, double RSquared) TailLine(double[] residuals)

@@ -51,19 +51,26 @@ public static class ClipSmoother
     {
         var coefficients = filter.Coefficients(clip.Clock.Rate);
         double[] x = new double[track.Count], y = new double[track.Count];
-        Array.Fill(x, double.NaN);
-        Array.Fill(y, double.NaN);
+        var whole = track.Pieces is [{ } all] && all.Length == track.Count;
+        if (!whole)
+        {
+            Array.Fill(x, double.NaN);
+            Array.Fill(y, double.NaN);
+        }
+        List<TrackPiece> kept = [];
         foreach (var piece in track.Pieces)
         {
             if (piece.Length < filter.FewestSamples)
             {
                 notes.Add($"{track.Role.InWords()}: {piece.Length} frames from frame {clip.FirstFrame + piece.Start} left out, the filter needs {filter.FewestSamples} without a gap");
+                Array.Fill(x, double.NaN, piece.Start, piece.Length);
+                Array.Fill(y, double.NaN, piece.Start, piece.Length);
                 continue;
             }
-            filter.Apply(track.X.Slice(piece.Start, piece.Length), coefficients, x.AsSpan(piece.Start, piece.Length));
-            filter.Apply(track.Y.Slice(piece.Start, piece.Length), coefficients, y.AsSpan(piece.Start, piece.Length));
+            kept.Add(piece);
+            filter.Apply(track.X.Slice(piece.Start, piece.Length), track.Y.Slice(piece.Start, piece.Length), coefficients, x.AsSpan(piece.Start, piece.Length), y.AsSpan(piece.Start, piece.Length));
         }
-        return new(track.Name, track.Role, x, y, track.Filled) { Smoothing = filter };
+        return new(track, x, y, kept, filter);
     }
 
     private static void Check(DigitisedClip clip)
