@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
@@ -48,7 +49,10 @@ internal sealed class MeanResamples : IDisposable
 
         for (; done < means.Length; done++)
             means[done] = _pairs is null ? Singly(stream, first + done) : InPairs(stream, first + done, _pairs);
-        for (var b = 0; b < means.Length; b++) means[b] = _mean + means[b] / _deviations.Length;
+        var b = 0;
+        Vector<double> mean = new(_mean), n = new(_deviations.Length);
+        for (; b + Vector<double>.Count <= means.Length; b += Vector<double>.Count) (mean + (new Vector<double>(means[b..]) / n)).CopyTo(means[b..]);
+        for (; b < means.Length; b++) means[b] = _mean + means[b] / _deviations.Length;
     }
 
     private double InPairs(ResampleStream stream, int resample, double[] pairs)
@@ -75,19 +79,23 @@ internal sealed class MeanResamples : IDisposable
         var n = Vector512.Create((ulong)_states);
         // A half word times n, shifted, is always below n: no bounds to check.
         ref var table = ref MemoryMarshal.GetArrayDataReference(pairs);
+        Span<ulong> places = stackalloc ulong[16];
+        ref var place = ref MemoryMarshal.GetReference(places);
         double s0 = 0, s1 = 0, s2 = 0, s3 = 0, s4 = 0, s5 = 0, s6 = 0, s7 = 0;
         for (var left = stream.Draws / 4; left > 0; left--)
         {
             var words = ResampleStream.Next(ref positions);
-            var (low, high) = (TimesLowHalf(words, n) >>> 32, TimesLowHalf(words >>> 32, n) >>> 32);
-            s0 = s0 + At(ref table, low, 0) + At(ref table, high, 0);
-            s1 = s1 + At(ref table, low, 1) + At(ref table, high, 1);
-            s2 = s2 + At(ref table, low, 2) + At(ref table, high, 2);
-            s3 = s3 + At(ref table, low, 3) + At(ref table, high, 3);
-            s4 = s4 + At(ref table, low, 4) + At(ref table, high, 4);
-            s5 = s5 + At(ref table, low, 5) + At(ref table, high, 5);
-            s6 = s6 + At(ref table, low, 6) + At(ref table, high, 6);
-            s7 = s7 + At(ref table, low, 7) + At(ref table, high, 7);
+            // Through memory: reading sixteen places back is faster than taking them out of the vectors one by one.
+            (TimesLowHalf(words, n) >>> 32).StoreUnsafe(ref place);
+            (TimesLowHalf(words >>> 32, n) >>> 32).StoreUnsafe(ref place, 8);
+            s0 = s0 + At(ref table, ref place, 0) + At(ref table, ref place, 8);
+            s1 = s1 + At(ref table, ref place, 1) + At(ref table, ref place, 9);
+            s2 = s2 + At(ref table, ref place, 2) + At(ref table, ref place, 10);
+            s3 = s3 + At(ref table, ref place, 3) + At(ref table, ref place, 11);
+            s4 = s4 + At(ref table, ref place, 4) + At(ref table, ref place, 12);
+            s5 = s5 + At(ref table, ref place, 5) + At(ref table, ref place, 13);
+            s6 = s6 + At(ref table, ref place, 6) + At(ref table, ref place, 14);
+            s7 = s7 + At(ref table, ref place, 7) + At(ref table, ref place, 15);
         }
 
         (sums[0], sums[1], sums[2], sums[3], sums[4], sums[5], sums[6], sums[7]) = (s0, s1, s2, s3, s4, s5, s6, s7);
@@ -99,7 +107,7 @@ internal sealed class MeanResamples : IDisposable
     private static Vector512<ulong> TimesLowHalf(Vector512<ulong> words, Vector512<ulong> n)
         => Avx512F.IsSupported ? Avx512F.Multiply(words.AsUInt32(), n.AsUInt32()) : (words & Vector512.Create((ulong)uint.MaxValue)) * n;
 
-    private static double At(ref double table, Vector512<ulong> places, int lane) => Unsafe.Add(ref table, (nint)places.GetElement(lane));
+    private static double At(ref double table, ref ulong places, int lane) => Unsafe.Add(ref table, (nint)Unsafe.Add(ref places, lane));
 
     private double Rest(ulong position, int draws, ulong n, double[] pairs)
     {

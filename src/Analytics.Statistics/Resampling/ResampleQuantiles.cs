@@ -17,12 +17,15 @@ internal static class ResampleQuantiles
         var all = from.Statistics as double[] ?? [.. from.Statistics];
         var (first, last) = (Between.Of(low, all.Length, endPoint), Between.Of(high, all.Length, endPoint));
         var (centre, error) = (from.Estimate + from.Bias, from.StandardError);
-        var buffer = ArrayPool<double>.Shared.Rent(all.Length);
+        var buffer = ArrayPool<double>.Shared.Rent(2 * all.Length);
         try
         {
+            Span<double> below = buffer.AsSpan(0, all.Length), above = buffer.AsSpan(all.Length, all.Length);
+            var (lows, highs) = Tails(all, centre + error * (NormalLaw.Quantile(low) + Slack), centre + error * (NormalLaw.Quantile(high) - Slack), below, above);
+            var left = all.Length - highs;
             return (
-                LowTail(all, first, centre + error * (NormalLaw.Quantile(low) + Slack), buffer),
-                HighTail(all, last, centre + error * (NormalLaw.Quantile(high) - Slack), buffer));
+                lows > first.Above ? Placed(below[..lows], first, 0) : Placed(Copied(all, below), first, 0),
+                left <= last.Below ? Placed(above[..highs], last, left) : Placed(Copied(all, above), last, 0));
         }
         finally
         {
@@ -30,38 +33,25 @@ internal static class ResampleQuantiles
         }
     }
 
+    /// <summary>The values up to one cut and those from another on, in one reading; how many there are.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static double LowTail(double[] all, Between place, double cut, double[] tail)
+    private static (int Lows, int Highs) Tails(double[] all, double lowCut, double highCut, Span<double> below, Span<double> above)
     {
-        var count = 0;
+        var (lows, highs) = (0, 0);
         foreach (var value in all)
         {
             // Written always, kept by moving on: no branch for the processor to guess.
-            tail[count] = value;
-            count += value <= cut ? 1 : 0;
+            (below[lows], above[highs]) = (value, value);
+            lows += value <= lowCut ? 1 : 0;
+            highs += value >= highCut ? 1 : 0;
         }
-
-        return count > place.Above ? Placed(tail.AsSpan(0, count), place, 0) : Placed(Copied(all, tail), place, 0);
+        return (lows, highs);
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private static double HighTail(double[] all, Between place, double cut, double[] tail)
+    private static Span<double> Copied(double[] all, Span<double> buffer)
     {
-        var count = 0;
-        foreach (var value in all)
-        {
-            tail[count] = value;
-            count += value >= cut ? 1 : 0;
-        }
-
-        var left = all.Length - count;
-        return left <= place.Below ? Placed(tail.AsSpan(0, count), place, left) : Placed(Copied(all, tail), place, 0);
-    }
-
-    private static Span<double> Copied(double[] all, double[] buffer)
-    {
-        all.CopyTo(buffer, 0);
-        return buffer.AsSpan(0, all.Length);
+        all.CopyTo(buffer);
+        return buffer;
     }
 
     private static double Placed(Span<double> values, Between place, int left)
