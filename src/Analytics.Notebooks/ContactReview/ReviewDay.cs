@@ -52,6 +52,7 @@ internal sealed class ReviewDay
     private static ReviewPlayer[] Make(IReadOnlyList<(Athlete Athlete, IReadOnlyList<ContactMeasures> Repetitions)> filmed)
     {
         var time = Squad(m => m.Time.Estimate, shared: false);
+        var shin = Squad(m => m.GroundShinLean.Estimate, shared: false);
         var trunk = Squad(m => m.At(ReviewMoment.Contact).TrunkLean.Estimate, shared: false);
         // One stick and one set of landmarks for all clips of a player: part of the error of a speed stays.
         var speed = Squad(m => m.Speed.Estimate, shared: true);
@@ -61,7 +62,7 @@ internal sealed class ReviewDay
         [
             .. filmed.Select((f, i) => new ReviewPlayer
             {
-                Athlete = f.Athlete, Repetitions = f.Repetitions, Time = time[i]!, Trunk = trunk[i], Speed = speed[i], Momentum = momentum[i], TrunkChange = change[i],
+                Athlete = f.Athlete, Repetitions = f.Repetitions, Time = time[i]!, Shin = shin[i], Trunk = trunk[i], Speed = speed[i], Momentum = momentum[i], TrunkChange = change[i],
             }),
         ];
 

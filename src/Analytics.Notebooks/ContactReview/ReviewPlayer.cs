@@ -15,6 +15,9 @@ internal sealed record ReviewPlayer
     /// <summary>Time to contact, s.</summary>
     public required PlayerFigure Time { get; init; }
 
+    /// <summary>Lean at contact of the shin of the leg on the ground, °.</summary>
+    public PlayerFigure? Shin { get; init; }
+
     /// <summary>Lean of the trunk at contact, °.</summary>
     public PlayerFigure? Trunk { get; init; }
 

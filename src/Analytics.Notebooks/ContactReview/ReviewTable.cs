@@ -17,26 +17,31 @@ internal static class ReviewTable
             .Text("Window", p => p.Chances is { } c ? new Cell(Cap(c.Words), c.Numbers) : new Cell("no error known")));
         var touch = DataTable.Of("At the touch, means with 95\u2009% intervals", day.Players, t => t
             .Text("Player", p => new Cell(p.Athlete.Name, p.Athlete.Position))
-            .Numeric("Shin lean, each repetition", "\u00b0", Shin)
+            .Numeric("Shin lean, leg on the ground", "\u00b0", p => Cell(p.Shin, 0))
             .Numeric("Trunk lean", "\u00b0", p => Cell(p.Trunk, 0))
             .Numeric("Speed", "m/s", p => Cell(p.Speed, 2))
             .Numeric("Momentum", "kg\u00b7m/s", p => Cell(p.Momentum, 0))
             .Numeric("Trunk change", "\u00b0", p => Cell(p.TrunkChange, 0)));
-        var missing = day.Repetitions.SelectMany(r => r.At(Metrics.Contact.ReviewMoment.Contact).All.Take(3).Concat([r.Speed, r.Momentum, r.TrunkGive]).Where(m => m.Estimate is null).Select(m => (m.Name, m.WhyNot)))
+        var missing = day.Repetitions.SelectMany(r => new[] { r.GroundShinLean, r.At(Metrics.Contact.ReviewMoment.Contact).TrunkLean, r.Speed, r.Momentum, r.TrunkGive }.Where(m => m.Estimate is null).Select(m => (m.Name, m.WhyNot)))
             .GroupBy(m => m).Select(g => $"{Cap(g.Key.Name)}, {g.Count()} {(g.Count() == 1 ? "repetition" : "repetitions")}: {g.Key.WhyNot}.").ToList();
-        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch. The shin is the one towards the camera: on the ground in one repetition, in the air in another, so it is not averaged.", [times, touch, .. missing.Select(m => new Note(m))]);
+        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch. The leg on the ground is the one whose ankle is lower.", [times, touch, .. Steps(day) is { } steps ? [steps] : Array.Empty<Block>(), .. missing.Select(m => new Note(m))]);
     }
 
     private static Cell Cell(PlayerFigure? figure, int decimals) => figure is null ? Tables.Cell.Missing : new Cell(Figures.Plain(figure.Value, decimals), figure.Interval is null ? "no error known" : Limits(figure, decimals));
 
-    // Small print: half the widest interval of reading it.
-    private static Cell Shin(ReviewPlayer player)
+    private static DataTable? Steps(ReviewDay day)
     {
-        var read = ReviewPlayer.Of(player.Repetitions, r => r.At(Metrics.Contact.ReviewMoment.Contact).ShinLean.Estimate);
-        if (read.Count == 0) return Tables.Cell.Missing;
-        var reach = read.Max(e => e.Interval is { } i ? (i.High - i.Low) / 2 : (double?)null);
-        return new Cell(string.Join(" and ", read.Select(e => Figures.Plain(e.Value, 0))), reach is { } r ? $"(\u00b1{Figures.Plain(r, 0)})" : "no error known");
+        var rows = (from player in day.Players from r in player.Repetitions from step in r.Steps select (player.Athlete.Name, r.Trial.Attempt, Step: step)).ToList();
+        return rows.Count == 0 ? null : DataTable.Of("Steps, with the error of the frames", rows, t => t
+            .Text("Player", r => r.Name)
+            .Text("Step", r => new Cell($"{r.Step.Number}, {(r.Step.Far ? "far" : "near")} foot", TimesBlock.Repetition(r.Attempt)))
+            .Numeric("On the ground", "s", r => Time(r.Step.Contact))
+            .Numeric("In the air", "s", r => Time(r.Step.Flight))
+            .Numeric("Step", "s", r => Time(r.Step.Step)));
     }
+
+    private static Cell Time(Metrics.Motion.FrameTime? time)
+        => time is { } t ? new Cell(Figures.Plain(t.Value.Seconds, 3), $"(\u00b1{Figures.Plain(1.96 * t.StandardError.Seconds, 3)})") : Tables.Cell.Missing;
 
     private static string Limits(PlayerFigure figure, int decimals) => Figures.Limits(figure.Interval?.Low, figure.Interval?.High, decimals);
 

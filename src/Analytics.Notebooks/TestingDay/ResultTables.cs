@@ -14,8 +14,8 @@ internal static class ResultTables
     public static readonly string[] Jumping = ["cmj_height", "cmj_peak_power", "sj_height", "drop_jump_rsi", "hurdle_rsi", "standing_long_jump", "throw_overhead_back", "throw_seated_chest", "throw_standing_chest", "stair_power"];
     public static readonly string[] Sprinting = ["body_mass", "sprint_10yd", "sprint_10m", "sprint_40yd", "sprint_40m", "max_speed", "acceleration_time_constant", "momentum_10yd", "pro_agility", "agility_505"];
 
-    /// <summary>Filmed contact; the near shin is the pushing leg in one repetition and the free one in the next, so its mean stands nowhere.</summary>
-    public static readonly string[] Contact = ["contact_time", "contact_trunk_lean", "contact_speed", "contact_momentum", "contact_trunk_change"];
+    /// <summary>Filmed contact.</summary>
+    public static readonly string[] Contact = ["contact_time", "contact_shin_lean", "contact_trunk_lean", "contact_speed", "contact_momentum", "contact_trunk_change"];
 
     public const string Title = "Results by player";
 

@@ -89,6 +89,7 @@ internal sealed class ContactMaker(SeasonIntake intake, VideoSettings video, Squ
             Gap = row.Gap,
             Against = row.Against,
             Travel = row.Travel,
+            Steps = kept.Select(k => ((ContactRow)k.Row.Trial).Steps).FirstOrDefault(s => s.Count > 0) ?? [],
             Window = video.ContactWindow,
         };
     }
@@ -123,6 +124,7 @@ internal sealed class ContactMaker(SeasonIntake intake, VideoSettings video, Squ
             return new CellFault(column, "", $"'{column}' differs from line {first.Source!.Line}, which is a reading of the same repetition", "Make the rows alike but for reading, frames and rows of the picture; or give another attempt its own number.");
         if (reading.Fault(clock, video.Shutter) is { } wrong)
             return new CellFault(ContactTable.ContactFrame.Name, CellText.Number(row.Contact.Frame), wrong, "Correct the frame, or the time stamps of the clip.");
+        if (StepFault(row, clock) is { } step) return new CellFault(StepWords.Column.Name, "", step, "Correct the frames of the steps, or empty the cell.");
         var seconds = clock.Between(row.FirstMovement.Frame, row.Contact.Frame).Seconds;
         var how = string.Create(CultureInfo.InvariantCulture, $"{seconds:0.000} s from frame {row.FirstMovement.Frame} to frame {row.Contact.Frame} at {clock.Rate.Hertz:0.##} Hz");
         if (seconds is < ShortestTime or > LongestTime)
@@ -130,6 +132,21 @@ internal sealed class ContactMaker(SeasonIntake intake, VideoSettings video, Squ
         if (row.Gap is not { } gap || candidate.IsChecked) return null;
         var fastest = FastestRun.ShortestTime(gap.Metres, TimingMethod.Video, StartType.FirstMovement);
         return seconds + clock.Interval.Seconds >= fastest ? null : new CellFault(head.HeadOf(ContactTable.Gap), "", string.Create(CultureInfo.InvariantCulture, $"a gap of {gap.Metres:0.##} m in {how} is faster than anyone runs from first movement; allowed from {fastest:0.00} s"), "Check the gap and its unit, both frames, and the rate at which the clip was recorded.");
+    }
+
+    private static string? StepFault(ContactRow row, FrameClock clock)
+    {
+        if (row.Steps.FirstOrDefault(s => !clock.Covers(s.TouchdownFrame) || (s.ToeOffFrame is { } off && !clock.Covers(off))) is { } outside)
+            return $"the step at frame {outside.TouchdownFrame} lies outside the time stamps, frames {clock.FirstFrame} to {clock.FirstFrame + clock.FrameCount - 1}";
+        try
+        {
+            StepTimes.Of(clock, row.Steps);
+            return null;
+        }
+        catch (ArgumentException order)
+        {
+            return order.Message.Split(" (Parameter", 2)[0].TrimEnd('.');
+        }
     }
 
     /// <summary>Clock of a clip with time stamps, read once.</summary>

@@ -26,11 +26,15 @@ internal sealed record ContactRow : Trial
 
     public required Travel? Travel { get; init; }
 
+    /// <summary>Ground contacts read off the clip; empty when none were.</summary>
+    public IReadOnlyList<FootContact> Steps { get; init; } = [];
+
     /// <summary>The column in which this row differs from another of the same repetition though it must not; null when it does not.</summary>
     public string? DiffersIn(ContactRow other)
         => RateHertz != other.RateHertz ? "rate_hz"
             : Gap != other.Gap ? "gap"
             : Against != other.Against ? "against"
             : Travel != other.Travel ? "travel"
+            : !Steps.SequenceEqual(other.Steps) && Steps.Count > 0 && other.Steps.Count > 0 ? "steps"
             : null;
 }

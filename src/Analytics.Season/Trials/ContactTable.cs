@@ -36,7 +36,7 @@ internal sealed class ContactTable : TrialTable
 
     public override string Name => "contact";
 
-    public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Attempt, Reading, Clip, Rate, FirstFrame, ContactFrame, FirstRow, ContactAtRow, Gap, Against, Travel];
+    public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Attempt, Reading, Clip, Rate, FirstFrame, ContactFrame, FirstRow, ContactAtRow, Gap, Against, Travel, StepWords.Column];
 
     public override Trial? Read(RowCells row, in TrialPlace place)
     {
@@ -61,6 +61,7 @@ internal sealed class ContactTable : TrialTable
             Gap = gap is { } metres ? Length.FromMetres(metres) : null,
             Against = Party(row, place),
             Travel = row.Word(Travel, Ways),
+            Steps = StepWords.Read(row),
         };
         return row.Faults.Count > 0 ? null : trial;
     }

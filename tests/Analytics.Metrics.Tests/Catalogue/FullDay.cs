@@ -14,7 +14,7 @@ internal static class FullDay
     private static AthleteDay Make(double x) => Days.With(
     [
         new BodyMeasure { AthleteId = "a1", Date = Days.Date, BodyMass = Mass.FromKilograms(90 * x), Stature = Length.FromMetres(1.85 * x) },
-        .. Jumps(x), .. Throws(x), .. Lifts(x), .. Sprints(x), .. Agility(x), .. Turns(x), Contact.LinearRunner.Trial(),
+        .. Jumps(x), .. Throws(x), .. Lifts(x), .. Sprints(x), .. Agility(x), .. Turns(x), Contact.LinearRunner.Trial(farUp: 0.3),
         Days.Stair(1.05 * x, 0.5 * x),
     ]) with
     {

@@ -1,4 +1,5 @@
 using Analytics.Metrics.Contact;
+using Analytics.Metrics.Motion;
 using Analytics.Quantities;
 
 namespace Analytics.Metrics.Tests.Contact;
@@ -87,6 +88,39 @@ public class ContactMeasuresTests
         Assert.Contains("of body mass; shoulder, hips, knees and ankles are needed", trunk.Speed.WhyNot, StringComparison.Ordinal);
         Assert.Equal("no body mass known", ContactMeasures.Of(LinearRunner.Trial()).Momentum.WhyNot);
         Assert.Equal("too few points near this moment", ContactMeasures.Of(LinearRunner.Trial(missing: i => i is > 100 and < 127)).At(ReviewMoment.Contact).ShinLean.WhyNot);
+    }
+
+    // The far leg is 0.2 m higher and its shin leans otherwise: the near one is on the ground; and the other way round.
+    [Theory]
+    [InlineData(true, 30)]
+    [InlineData(false, 50)]
+    public void The_shin_of_the_lower_ankle_is_that_on_the_ground(bool farUp, double degrees)
+    {
+        var trial = LinearRunner.Trial();
+        MarkerRole[] lifted = farUp ? [MarkerRole.FarKnee, MarkerRole.FarAnkle] : [MarkerRole.Knee, MarkerRole.Ankle];
+        MarkerTrack Moved(MarkerTrack t)
+        {
+            double[] x = [.. t.XMetres.Select(v => v!.Value)], y = [.. t.YMetres.Select(v => v!.Value)];
+            // The far shin is turned to 50 degrees at all times: its ankle put under its knee by that lean.
+            if (t.Role == MarkerRole.FarAnkle)
+                for (var i = 0; i < x.Length; i++) (x[i], y[i]) = (trial.Digitised![MarkerRole.FarKnee].XMetres[i]!.Value - (0.42 * Math.Sin(50 * Math.PI / 180)), 0.5 - (0.42 * Math.Cos(50 * Math.PI / 180)));
+            if (lifted.Contains(t.Role))
+                for (var i = 0; i < y.Length; i++) y[i] += 0.3;
+            return new(t.Name, t.Role, x, y);
+        }
+
+        var m = ContactMeasures.Of(trial with { Digitised = trial.Digitised!.With(trial.Digitised.Tracks.Select(Moved)) }, JudgementError.None);
+        Assert.Equal(degrees, m.GroundShinLean.Estimate!.Value, 1e-6);
+        Assert.Contains("at one height", ContactMeasures.Of(trial).GroundShinLean.WhyNot, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_that_were_read_have_times()
+    {
+        var m = ContactMeasures.Of(Seen.Trial((100, 202)) with { Steps = [new(false, 110, 146), new(true, 158, null)] });
+        Assert.Equal(0.15, m.Steps[0].Contact!.Value.Value.Seconds, 1e-12);
+        Assert.Equal(0.05, m.Steps[0].Flight!.Value.Value.Seconds, 1e-12);
+        Assert.Contains("step 1, on the ground", m.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

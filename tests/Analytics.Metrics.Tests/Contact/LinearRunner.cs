@@ -13,7 +13,7 @@ internal static class LinearRunner
 {
     public const double ContactSpeed = 3 * 0.425;
 
-    public static ContactTrial Trial(double rate = 240, double noise = 0, int seed = 1, Func<int, bool>? missing = null, bool legs = true)
+    public static ContactTrial Trial(double rate = 240, double noise = 0, int seed = 1, Func<int, bool>? missing = null, bool legs = true, double farUp = 0)
     {
         var clock = FrameClock.FromRate(Frequency.FromHertz(rate));
         var count = (int)Math.Round(0.8 * rate);
@@ -21,7 +21,7 @@ internal static class LinearRunner
         var random = new Random(seed);
         var places = new Dictionary<MarkerRole, List<(double X, double Y)>>();
         for (var i = 0; i < count; i++)
-            foreach (var (role, x, y) in At(i / rate, (first - 0.5) / rate, (contact - 0.5) / rate, legs)) (places.TryGetValue(role, out var list) ? list : places[role] = []).Add((x, y));
+            foreach (var (role, x, y) in At(i / rate, (first - 0.5) / rate, (contact - 0.5) / rate, legs, farUp)) (places.TryGetValue(role, out var list) ? list : places[role] = []).Add((x, y));
         return new()
         {
             AthleteId = "a1",
@@ -39,7 +39,7 @@ internal static class LinearRunner
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
     }
 
-    private static IEnumerable<(MarkerRole Role, double X, double Y)> At(double t, double first, double contact, bool legs)
+    private static IEnumerable<(MarkerRole Role, double X, double Y)> At(double t, double first, double contact, bool legs, double farUp)
     {
         double run = Math.Max(0, t - first), x = 1.5 * run * run;
         double trunk = 45 - (60 * Math.Max(0, t - contact)), shin = 30 + (100 * (t - contact));
@@ -48,10 +48,10 @@ internal static class LinearRunner
         yield return (MarkerRole.FarHip, x, 0.9);
         yield return (MarkerRole.FarShoulder, x + (0.5 * Sin(trunk)), 0.9 + (0.5 * Cos(trunk)));
         if (!legs) yield break;
-        foreach (var (knee, ankle) in new[] { (MarkerRole.Knee, MarkerRole.Ankle), (MarkerRole.FarKnee, MarkerRole.FarAnkle) })
+        foreach (var (knee, ankle, up) in new[] { (MarkerRole.Knee, MarkerRole.Ankle, 0), (MarkerRole.FarKnee, MarkerRole.FarAnkle, farUp) })
         {
-            yield return (knee, x + 0.1, 0.5);
-            yield return (ankle, x + 0.1 - (0.42 * Sin(shin)), 0.5 - (0.42 * Cos(shin)));
+            yield return (knee, x + 0.1, 0.5 + up);
+            yield return (ankle, x + 0.1 - (0.42 * Sin(shin)), 0.5 + up - (0.42 * Cos(shin)));
         }
     }
 

@@ -106,6 +106,33 @@ public sealed class ClipReadingTests
     }
 
     [Fact]
+    public void Read_Steps_AreGroundContacts()
+    {
+        using var season = RunnerClip.Season().With(Table, "athlete_id,clip,first_movement_frame,contact_frame,steps\nP001,a,12,115,31-49 58-77f 84\nP001,b,12,115,\n");
+
+        var data = season.Read();
+
+        Assert.Empty(data.HeldBack);
+        var trials = data.Days[0].Athletes[0].Of<ContactTrial>().ToList();
+        Assert.Equal([new FootContact(false, 31, 49), new FootContact(true, 58, 77), new FootContact(false, 84, null)], trials[0].Steps);
+        Assert.Empty(trials[1].Steps);
+    }
+
+    [Theory]
+    [InlineData("31-49-50", "is no step")]
+    [InlineData("31-49 x", "is no step")]
+    [InlineData("49-31", "toe-off at frame 31 must come after touchdown at frame 49")]
+    [InlineData("31-60 58-77", "comes before toe-off of step 1")]
+    [InlineData("58-77 31-49", "List contacts in order")]
+    public void Read_BrokenSteps_AreHeldBack(string steps, string said)
+    {
+        using var season = RunnerClip.Season().With(Table, $"athlete_id,clip,first_movement_frame,contact_frame,steps\nP001,a,12,115,{steps}\n");
+        var held = Assert.Single(season.Read().HeldBack);
+        Assert.Equal("steps", held.Column);
+        Assert.Contains(said, held.Reason, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
     public void Read_Workbook_UsesTheClipsOfTheFolderOfTheDay()
     {
         var clip = new RunnerClip();

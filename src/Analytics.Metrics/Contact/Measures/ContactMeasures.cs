@@ -18,6 +18,7 @@ public sealed record ContactMeasures : Result
         EventMoment first = EventMoment.FirstMovement(trial, judgement), contact = EventMoment.Contact(trial, judgement);
         var reader = new PostureReader(trial, first, contact);
         Postures = [reader.At(ReviewMoment.FirstMovement), reader.At(ReviewMoment.MidWay), reader.At(ReviewMoment.Contact)];
+        GroundShinLean = reader.GroundShin(Postures[2]);
         TrunkGive = reader.TrunkGive();
         Speed = SpeedReader.Speed(trial, contact);
         Momentum = SpeedReader.Momentum(Speed, bodyMass);
@@ -35,6 +36,9 @@ public sealed record ContactMeasures : Result
 
     /// <summary>Posture at first movement, mid-way and contact.</summary>
     public IReadOnlyList<PostureAt> Postures { get; }
+
+    /// <summary>Lean at contact of the shin whose ankle is lower, so that repetitions can be compared whichever leg is in front.</summary>
+    public ContactMeasure GroundShinLean { get; }
 
     /// <summary>Speed of the centre of mass just before contact, forward, in m/s.</summary>
     public ContactMeasure Speed { get; }
@@ -66,7 +70,8 @@ public sealed record ContactMeasures : Result
     public override ResultSheet Sheet() => new($"Repetition {Trial.Clip}", "frames counted; angles and speed by local curves through the digitised points",
     [
         new("time to contact", Time.Value.Seconds, "s") { Interval = Time.Interval, StandardError = Time.StandardError.Seconds, DegreesOfFreedom = Time.DegreesOfFreedom },
-        .. At(ReviewMoment.Contact).All.Select(m => (m with { Name = m.Name + " at contact" }).Line()), Speed.Line(), Momentum.Line(), TrunkGive.Line(),
+        .. At(ReviewMoment.Contact).All.Select(m => (m with { Name = m.Name + " at contact" }).Line()), GroundShinLean.Line(), Speed.Line(), Momentum.Line(), TrunkGive.Line(),
+        .. Steps.Where(s => s.Contact is not null).Select(s => new ResultLine("step " + s.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) + ", on the ground", s.Contact!.Value.Value.Seconds, "s") { StandardError = s.Contact.Value.StandardError.Seconds }),
     ])
     {
         Basis = $"{Time.Readings} {(Time.Readings == 1 ? "reading" : "readings")} of the clip, {(Trial.Digitised is { } clip ? $"{clip.Tracks.Count} markers over {clip.Count} frames" : "not digitised")}",

@@ -4,7 +4,7 @@ using Analytics.Metrics.Trials;
 
 namespace Analytics.Metrics.Contact;
 
-/// <summary>Measures of filmed contact repetitions as metrics, so that they stand beside the tests of the day. Angles are those of the near side, towards the camera.</summary>
+/// <summary>Measures of filmed contact repetitions as metrics, so that they stand beside the tests of the day.</summary>
 internal static class ContactMetrics
 {
     public static IReadOnlyList<Metric> All { get; } =
@@ -26,8 +26,8 @@ internal static class ContactMetrics
             Formula = "frames between the two events/frame rate, rows and halves of frames corrected [s]; one series for each gap",
             Sources = ["winter2009"],
         },
-        Posture("contact_shin_lean", "Shin lean at contact", "How far the near shin leans forward from upright just before the first touch.", 80, p => p.ShinLean),
-        Posture("contact_trunk_lean", "Trunk lean at contact", "How far the trunk leans forward from upright just before the first touch.", 95, p => p.TrunkLean),
+        Posture("contact_shin_lean", "Shin lean at contact", "How far the shin of the leg on the ground (the lower ankle) leans forward from upright just before the first touch.", 80, m => m.GroundShinLean),
+        Posture("contact_trunk_lean", "Trunk lean at contact", "How far the trunk leans forward from upright just before the first touch.", 95, m => m.At(ReviewMoment.Contact).TrunkLean),
         new()
         {
             Id = "contact_speed",
@@ -81,7 +81,7 @@ internal static class ContactMetrics
         },
     ];
 
-    private static Metric Posture(string id, string label, string meaning, double most, Func<PostureAt, ContactMeasure> which) => new()
+    private static Metric Posture(string id, string label, string meaning, double most, Func<ContactMeasures, ContactMeasure> which) => new()
     {
         Id = id,
         Label = label,
@@ -91,7 +91,7 @@ internal static class ContactMetrics
         Quality = Quality.Acceleration,
         Rule = TrialRule.Mean,
         RuleReason = "As for time to contact.",
-        FromTrials = day => Read(day, m => Value(which(m.At(ReviewMoment.Contact)))),
+        FromTrials = day => Read(day, m => Value(which(m))),
         PlausibleLow = -60,
         PlausibleHigh = most,
         Meaning = meaning,

@@ -8,6 +8,8 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
 {
     // Long enough for six frames at 60 Hz, short beside a stride (about 0.5 s), so that a cubic follows it; our choice.
     private const double ReachSeconds = 0.1;
+    // Ankles closer than this in height may both be on the ground; our choice.
+    private const double LevelMetres = 0.03;
     private const double GiveReachSeconds = 0.035;
     private const string Method = "cubic through the points within 0.1 s";
 
@@ -35,6 +37,29 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
         if (trunk.At(later, GiveReachSeconds, frame, 2) is not { } after) return ContactMeasure.None(Name, "°", "the points do not go on for 0.15 s after contact");
         return new(Name, "°", MomentFigure.Of(after.Value - touch.Value, after.ValueVariance + touch.ValueVariance, after.Slope - touch.Slope, after.SlopeVariance + touch.SlopeVariance, contact, touch.Samples + after.Samples,
             FormattableString.Invariant($"trunk lean {GiveSeconds} s after contact less that at contact")), "");
+    }
+
+    /// <summary>Lean at contact of the shin whose ankle is lower: the leg on the ground, or nearest to it.</summary>
+    public ContactMeasure GroundShin(PostureAt touch)
+    {
+        const string Name = "shin lean, leg on the ground";
+        if (WhyNot(MarkerRole.Ankle, MarkerRole.FarAnkle) is { } reason) return ContactMeasure.None(Name, "°", reason);
+        var clip = trial.Digitised!;
+        if (Height(clip, MarkerRole.Ankle) is not { } near || Height(clip, MarkerRole.FarAnkle) is not { } far) return ContactMeasure.None(Name, "°", "too few points of the ankles just before contact");
+        if (Math.Abs(near - far) < LevelMetres) return ContactMeasure.None(Name, "°", "both ankles are at one height, so it cannot be told which leg is on the ground");
+        return (near < far ? touch.ShinLean : touch.FarShinLean) with { Name = Name };
+    }
+
+    // Mean height of an ankle in the last 0.05 s before the touch.
+    private double? Height(DigitisedClip clip, MarkerRole role)
+    {
+        double[] heights =
+        [
+            .. Enumerable.Range(0, clip.Count)
+                .Where(i => clip.Clock.Time(clip.FirstFrame + i).Seconds is var t && t < contact.TrueSeconds && t >= contact.TrueSeconds - (ReachSeconds / 2) && clip[role][i] is not null)
+                .Select(i => clip[role][i]!.Value.YMetres),
+        ];
+        return heights.Length == 0 ? null : heights.Average();
     }
 
     private ContactMeasure Angle(ReviewMoment moment, string name, Func<ContactTrial, DigitisedClip, ClipSamples> series, params MarkerRole[] needed)
