@@ -13,7 +13,10 @@ public sealed record Estimate(double Value, double? StandardError, Interval? Int
     /// <summary>An estimate in another unit.</summary>
     /// <param name="factor">New units in one old unit; positive and finite.</param>
     public Estimate Times(double factor)
-        => this with { Value = Value * factor, StandardError = StandardError * factor, Interval = Interval?.Times(factor) };
+    {
+        Require.AnyPositive(factor, nameof(factor));
+        return this with { Value = Value * factor, StandardError = StandardError * factor, Interval = Interval?.Times(factor) };
+    }
 
     /// <inheritdoc/>
     public override ResultSheet Sheet() => new("Estimate", Method,

@@ -12,5 +12,5 @@ public readonly record struct Interval(double Low, double High, double Level = 0
 
     /// <summary>The interval multiplied by a positive factor (a change of unit).</summary>
     /// <param name="factor">A positive, finite factor.</param>
-    public Interval Times(double factor) => this with { Low = Low * factor, High = High * factor };
+    public Interval Times(double factor) => this with { Low = Low * Require.AnyPositive(factor, nameof(factor)), High = High * factor };
 }

@@ -5,13 +5,24 @@ namespace Analytics.Statistics;
 /// <summary>Checks of arguments; every message says what, the value, the allowed range.</summary>
 internal static class Require
 {
+    // Variances are squared once more for degrees of freedom: beyond these sizes that leaves the range of a double, and 0/0 or ∞/∞ follows.
+    private const double Largest = 1e70, Smallest = 1e-70;
+
     public static double Finite(double value, string name)
-        => double.IsFinite(value) ? value : throw Bad(name, value, "a finite number");
+        => Math.Abs(value) <= Largest ? value : throw Bad(name, value, double.IsFinite(value) ? FormattableString.Invariant($"up to {Largest} in size") : "a finite number");
 
     public static double Positive(double value, string name)
-        => double.IsFinite(value) && value > 0 ? value : throw Bad(name, value, "above 0 and finite");
+        => value is >= Smallest and <= Largest ? value : throw Bad(name, value, value > 0 && double.IsFinite(value) ? FormattableString.Invariant($"{Smallest} to {Largest}") : "above 0 and finite");
 
     public static double NotNegative(double value, string name)
+        => value is 0 or (>= Smallest and <= Largest) ? value : throw Bad(name, value, value > 0 && double.IsFinite(value) ? FormattableString.Invariant($"0, or {Smallest} to {Largest}") : "0 or more and finite");
+
+    /// <summary>An argument of a law or a factor, which may be of any size.</summary>
+    public static double AnyPositive(double value, string name)
+        => double.IsFinite(value) && value > 0 ? value : throw Bad(name, value, "above 0 and finite");
+
+    /// <summary>An argument of a law or a factor, which may be of any size.</summary>
+    public static double AnyNotNegative(double value, string name)
         => double.IsFinite(value) && value >= 0 ? value : throw Bad(name, value, "0 or more and finite");
 
     /// <summary>Not NaN; infinities are allowed.</summary>
@@ -53,7 +64,16 @@ internal static class Require
                 throw new ArgumentException(
                     FormattableString.Invariant($"{name}[{i}] is {values[i]}; every value must be a finite number. Leave a missing value out."), name);
             }
+
+            NotTooLarge(values[i], $"{name}[{i}]", name);
         }
+    }
+
+    /// <summary>Small enough to be squared and summed; what it is goes into the message.</summary>
+    public static void NotTooLarge(double value, string what, string name)
+    {
+        if (Math.Abs(value) > Largest)
+            throw new ArgumentException(FormattableString.Invariant($"{what} is {value}; allowed: up to {Largest} in size. Use a larger unit."), name);
     }
 
     /// <summary>Two lists that go together.</summary>

@@ -2,6 +2,7 @@ using Analytics.Metrics.Profile;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Statistics.Change;
+using Analytics.Statistics.Multiplicity;
 
 namespace Analytics.Notebooks.TestingDay;
 
@@ -66,10 +67,10 @@ internal static class SquadAnswer
             return $"{Words.Short(c.Metric)} {day.Unit(c.Metric).ChangeText(mean.Value, mean.Interval)}, {mean.N} players";
         })) + "." + ByChance(changes);
 
-    // Each 95 % interval leaves out an unmoved mean once in twenty; several looks add up.
+    // The rule is wrong about an unmoved mean as often as it states; several looks add up.
     private static string ByChance(IReadOnlyList<SquadChange> changes)
         => changes.Count > 1 && changes.Any(c => c.MeanVerdict.IsClear())
-            ? $" With {Words.Count(changes.Count)} means, chance alone moves one in up to {Figures.Percent(1 - Math.Pow(0.95, changes.Count))} of reports."
+            ? $" With {Words.Count(changes.Count)} means, chance alone moves one in up to {Figures.Percent(ChanceFlags.Of(changes.Count, changes[0].Rule.LargestFalseFlagRate).AtLeastOne)} of reports."
             : "";
 
     private static Tone ToneOf(IReadOnlyList<SquadChange> changes)

@@ -9,7 +9,7 @@ namespace Analytics.Statistics.Association;
 public sealed record Attenuation(double Observed, double ReliabilityX, double ReliabilityY) : Result
 {
     /// <summary>The corrected correlation. May lie beyond ±1, which no true correlation does; see <see cref="IsImpossible"/>. Never clipped.</summary>
-    public double Corrected => Observed / Math.Sqrt(ReliabilityX * ReliabilityY);
+    public double Corrected => Observed / (Math.Sqrt(ReliabilityX) * Math.Sqrt(ReliabilityY));
 
     /// <summary>Whether the corrected value lies beyond ±1: by chance, or because the reliabilities are of another squad or leave out error that both tests share.</summary>
     public bool IsImpossible => Math.Abs(Corrected) > 1;

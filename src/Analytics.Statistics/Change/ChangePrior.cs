@@ -51,6 +51,7 @@ public sealed record ChangePrior : Result
         ArgumentNullException.ThrowIfNull(changes);
         if (changes.Count < MorrisShrinkage.Fewest)
             throw new ArgumentException(FormattableString.Invariant($"changes holds {changes.Count} athletes; at least 4 are needed to see a spread of true changes. State a prior instead."), nameof(changes));
+        if (changes.Any(c => c is null)) throw new ArgumentException("One of the changes is null; leave an athlete without a change out.", nameof(changes));
         double[] values = [.. changes.Select(c => c.Difference)], errors = [.. changes.Select(c => c.StandardError)];
         var fit = EmpiricalBayes.Of(values, errors);
         var variance = fit.BetweenInterval(level);

@@ -12,9 +12,9 @@ public static class FisherLaw
     /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
     public static double Cdf(double x, double df1, double df2)
     {
-        Require.NotNegative(x, nameof(x));
-        var share = df1 * x / (df1 * x + df2);
-        return SpecialFunctions.BetaRegularized(Require.Positive(df1, nameof(df1)) / 2, Require.Positive(df2, nameof(df2)) / 2, share);
+        var scaled = BetaLaw.Shape(df1, nameof(df1)) * Require.AnyNotNegative(x, nameof(x));
+        var share = double.IsFinite(scaled) ? scaled / (scaled + BetaLaw.Shape(df2, nameof(df2))) : 1;
+        return SpecialFunctions.BetaRegularized(df1 / 2, BetaLaw.Shape(df2, nameof(df2)) / 2, share);
     }
 
     /// <summary>P(F > x), the p value of a variance ratio; keeps its digits when small. 0 for an infinite ratio.</summary>
@@ -23,10 +23,10 @@ public static class FisherLaw
     /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
     public static double UpperTail(double x, double df1, double df2)
     {
-        Require.Positive(df1, nameof(df1));
-        Require.Positive(df2, nameof(df2));
+        BetaLaw.Shape(df1, nameof(df1));
+        BetaLaw.Shape(df2, nameof(df2));
         if (double.IsPositiveInfinity(x)) return 0;
-        return SpecialFunctions.BetaRegularized(df2 / 2, df1 / 2, df2 / (df1 * Require.NotNegative(x, nameof(x)) + df2));
+        return SpecialFunctions.BetaRegularized(df2 / 2, df1 / 2, df2 / (df1 * Require.AnyNotNegative(x, nameof(x)) + df2));
     }
 
     /// <summary>The x with P(F ≤ x) = p, for example 2.929112 for p = 0.975 and df 9, 18.</summary>

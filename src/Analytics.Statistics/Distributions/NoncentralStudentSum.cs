@@ -15,9 +15,13 @@ internal readonly record struct NoncentralStudentSum(double Probability, double 
     // Terms below this share of the largest cannot change the last digit.
     private const double LogNegligible = -42;
 
+    // From here on the estimated error is all but normal and the integral would lose digits, later never end.
+    private const double AllButNormal = 1e10;
+
     /// <summary>Integrates.</summary>
     public static NoncentralStudentSum Of(double t, double df, double delta)
     {
+        if (df > AllButNormal) return Normal(t, df, delta);
         var peak = Peak(t, df, delta);
         const double Near = 1e-4;
         var curvature = (Steepness(peak - Near, t, df, delta) - Steepness(peak + Near, t, df, delta)) / (2 * Near);
@@ -44,10 +48,19 @@ internal readonly record struct NoncentralStudentSum(double Probability, double 
         return new(scale * sum, scale * byT, scale * byDelta);
     }
 
+    // s is normal about 1 − 1/(4 df) with variance 1/(2 df), so Z − t s is normal too; what is left out is of the order 1/df².
+    private static NoncentralStudentSum Normal(double t, double df, double delta)
+    {
+        var spread = Math.Sqrt(1 + t * t / (2 * df));
+        var z = (t * (1 - 1 / (4 * df)) - delta) / spread;
+        var density = Math.Exp(LogNormalTail.LogDensity(z)) / spread;
+        return new(NormalLaw.Cdf(z), density, -density);
+    }
+
     private static double LogTerm(double u, double t, double df, double delta) => LogNormalTail.LogCdf(t * Math.Exp(u) - delta) + LogLaw(u, df);
 
-    // Law of ln s without its constant, 0 at its peak; (e²ᵘ − 1)/2 as eᵘ sinh u, which keeps its digits near 0.
-    private static double LogLaw(double u, double df) => df * (u - Math.Exp(u) * Math.Sinh(u));
+    // Law of ln s without its constant, 0 at its peak; (e²ᵘ − 1)/2 as eᵘ sinh u, which keeps its digits near 0. Far below 0 it is −1/2, where sinh overflows.
+    private static double LogLaw(double u, double df) => df * (u - (u < -25 ? -0.5 : Math.Exp(u) * Math.Sinh(u)));
 
     // Written as Stirling's formula and its remainder, so that large degrees of freedom cancel on paper and not in doubles.
     private static double LogConstant(double df)

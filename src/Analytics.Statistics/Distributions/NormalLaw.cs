@@ -7,7 +7,7 @@ public static class NormalLaw
 {
     /// <summary>P(Z ≤ z).</summary>
     /// <param name="z">Any number.</param>
-    public static double Cdf(double z) => Normal.CDF(0, 1, z);
+    public static double Cdf(double z) => Normal.CDF(0, 1, Require.Number(z, nameof(z)));
 
     /// <summary>The z with P(Z ≤ z) = p.</summary>
     /// <param name="p">Above 0 and below 1.</param>

@@ -14,7 +14,9 @@ public static class StudentLaw
     public static double Cdf(double t, double df)
     {
         if (double.IsPositiveInfinity(Require.DegreesOfFreedom(df, nameof(df)))) return NormalLaw.Cdf(t);
-        return df > Large && double.IsFinite(t) ? NoncentralStudentSum.Of(t, df, 0).Probability : StudentT.CDF(0, 1, df, t);
+        Require.Number(t, nameof(t));
+        if (double.IsInfinity(t)) return t > 0 ? 1 : 0;
+        return df > Large ? NoncentralStudentSum.Of(t, df, 0).Probability : StudentT.CDF(0, 1, df, t);
     }
 
     /// <summary>The t with P(T ≤ t) = p, for example 2.262157 for p = 0.975 and df = 9.</summary>

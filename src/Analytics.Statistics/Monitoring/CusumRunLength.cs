@@ -22,7 +22,7 @@ public static class CusumRunLength
     /// <param name="shift">Lasting change, in standard deviations, up when positive.</param>
     public static double OneSided(double k, double h, double shift = 0)
     {
-        Require.NotNegative(k, nameof(k));
+        Require.AnyNotNegative(k, nameof(k));
         Require.Finite(shift, nameof(shift));
         Decision(h);
         var rule = EwmaRunLength.Nodes(0, h, h / 2);

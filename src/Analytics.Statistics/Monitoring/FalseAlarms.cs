@@ -13,7 +13,7 @@ public sealed record FalseAlarms(double? PerPoint, double? RunLength, string Bas
     /// <param name="k">Width in standard deviations, above 0.</param>
     public static FalseAlarms KnownLimits(double k)
     {
-        var rate = 2 * NormalLaw.Cdf(-Require.Positive(k, nameof(k)));
+        var rate = 2 * NormalLaw.Cdf(-Require.AnyPositive(k, nameof(k)));
         return new(rate, 1 / rate, "centre and SD taken as known");
     }
 
@@ -26,7 +26,7 @@ public sealed record FalseAlarms(double? PerPoint, double? RunLength, string Bas
     public static FalseAlarms OwnBaseline(double k, int m)
     {
         Require.AtLeast(m, 2, nameof(m));
-        var t = Require.Positive(k, nameof(k)) / Math.Sqrt(1 + 1.0 / m);
+        var t = Require.AnyPositive(k, nameof(k)) / Math.Sqrt(1 + 1.0 / m);
         return new(2 * StudentLaw.Cdf(-t, m - 1), null, FormattableString.Invariant($"mean and SD of {m} baseline points; average over baselines"));
     }
 

@@ -64,6 +64,7 @@ public sealed record RunRule(string Name, int Needed, int Window, double Beyond)
     {
         ArgumentNullException.ThrowIfNull(rules);
         if (rules.Count == 0) throw new ArgumentException("No rules are given; name at least one.", nameof(rules));
+        if (rules.Any(r => r is null)) throw new ArgumentException("One of the rules is null; leave it out.", nameof(rules));
         return new(null, RunRuleLength.Of(rules), $"{string.Join("; ", rules.Select(r => r.Name))}; centre and SD taken as known");
     }
 

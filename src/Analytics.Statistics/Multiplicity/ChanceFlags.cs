@@ -44,7 +44,10 @@ public sealed record ChanceFlags(int Looks, double Rate, double Expected, int Lo
     /// <param name="level">Probability inside the range, above 0 and below 1.</param>
     public static ChanceFlags OfSquad(int players, int measures, double rate, int? looks = null, double level = 0.95)
     {
-        var possible = checked(Require.AtLeast(players, 0, nameof(players)) * Require.AtLeast(measures, 0, nameof(measures)));
+        var all = (long)Require.AtLeast(players, 0, nameof(players)) * Require.AtLeast(measures, 0, nameof(measures));
+        if (all > int.MaxValue)
+            throw new ArgumentException(FormattableString.Invariant($"{players} players × {measures} measures are {all} comparisons; at most {int.MaxValue} are allowed."), nameof(measures));
+        var possible = (int)all;
         var made = looks ?? possible;
         Require.Within(made, 0, possible, nameof(looks));
         var scope = FormattableString.Invariant($"{players} {(players == 1 ? "player" : "players")} × {measures} {(measures == 1 ? "measure" : "measures")}");

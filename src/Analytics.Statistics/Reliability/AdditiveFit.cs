@@ -9,6 +9,22 @@ namespace Analytics.Statistics.Reliability;
 /// <param name="Effects">Trial effects; only their differences mean anything. 0 for a trial nobody repeated.</param>
 internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom, int WithRepeat, IReadOnlyList<double> Effects)
 {
+    private Matrix<double>? Normal { get; init; }
+
+    private Matrix<double>? Inverse { get; init; }
+
+    /// <summary>Variance of the difference of two trial effects in error variances; null when no athlete, by way of others, links the two.</summary>
+    public double? VarianceOfDifference(int first, int second)
+    {
+        if (Normal is null || Inverse is null) return null;
+        var contrast = Vector<double>.Build.Dense(Normal.RowCount);
+        contrast[second] += 1;
+        contrast[first] -= 1;
+        var solved = Inverse * contrast;
+        // A contrast the data determine is reproduced by the normal equations; another is not.
+        return (Normal * solved - contrast).AbsoluteMaximum() < 1e-6 ? contrast * solved : null;
+    }
+
     public static AdditiveFit Of(TrialTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
@@ -53,6 +69,11 @@ internal sealed record AdditiveFit(double ResidualSquares, int DegreesOfFreedom,
         }
 
         squares = Rounding.Dropped(squares, rows.Sum(r => r.Length), rows.Max(r => r.Max(c => Math.Abs(c.Value))));
-        return new(squares, rows.Sum(r => r.Length) - rows.Length - rank, rows.Length, [.. effects]);
+        var inverted = Matrix<double>.Build.DenseOfDiagonalVector(svd.S.Map(v => v > tolerance ? 1 / v : 0));
+        return new(squares, rows.Sum(r => r.Length) - rows.Length - rank, rows.Length, [.. effects])
+        {
+            Normal = normal,
+            Inverse = svd.VT.Transpose() * inverted * svd.U.Transpose(),
+        };
     }
 }

@@ -21,6 +21,7 @@ internal sealed record AthleteEquations(double[] Eigenvalues, double[] Squares, 
             .Select(i => Enumerable.Range(0, table.Trials).Where(j => table[i, j].HasValue).Select(j => (Block: oneWay ? 0 : j, Value: table[i, j]!.Value)).ToArray())
             .Where(r => r.Length > 0).ToArray();
         var n = cells.Length;
+        if (n == 0) return new([], [], 0, 0, 0);
         var blocks = oneWay ? 1 : table.Trials;
         var counts = new int[blocks];
         var means = new double[blocks];

@@ -82,6 +82,9 @@ public sealed record IntraclassCorrelation(IccForm Form, double Value, Interval 
     public static double OfMean(double single, double trials)
     {
         Require.Positive(trials, nameof(trials));
+        // A limit far below 0 may itself be the −∞ of an earlier step.
+        if (double.IsNegativeInfinity(single)) return single;
+        Require.Within(single, double.MinValue, 1, nameof(single));
         var share = 1 + (trials - 1) * single;
         // A limit this far below 0 (agreement forms only) says nothing about the mean either.
         return share > 0 ? trials * single / share : double.NegativeInfinity;

@@ -15,6 +15,9 @@ public sealed record RetestAnalysis : Result
     /// <summary>Neighbouring trials compared; a pair fewer than 2 athletes did is not here but in <see cref="Missing"/>.</summary>
     public required IReadOnlyList<TrialPair> Pairs { get; init; }
 
+    /// <summary>The same neighbours by the error of all trials, athletes with gaps included; empty for two trials, where it says the same.</summary>
+    public required IReadOnlyList<PooledChange> PooledChanges { get; init; }
+
     /// <summary>Consistency of single trials, ICC(3,1), from every athlete; null when it has no value.</summary>
     public required VarianceComponents? Components { get; init; }
 
@@ -41,6 +44,7 @@ public sealed record RetestAnalysis : Result
             Error = error,
             Variation = Try("Error in per cent", () => CoefficientOfVariation.FromTrials(table)),
             Pairs = [.. Enumerable.Range(0, table.Trials - 1).Select(j => Try($"Trials {j + 1} and {j + 2}", () => TrialPair.Of(table, j, j + 1, level))).OfType<TrialPair>()],
+            PooledChanges = table.Trials == 2 ? [] : [.. Enumerable.Range(0, table.Trials - 1).Select(j => Try($"Trials {j + 1} and {j + 2}, error of all trials", () => PooledChange.Of(table, j, j + 1, level))).OfType<PooledChange>()],
             Components = Try("Intraclass correlation", () => VarianceComponents.Of(table, IccForm.ConsistencySingle, level)),
             Growth = Try("Growth of error", () => ErrorGrowth.Of(table)),
             Missing = missing,
@@ -77,6 +81,12 @@ public sealed record RetestAnalysis : Result
         }
 
         lines.AddRange(Pairs.Select(p => new ResultLine($"change, trial {p.First + 1} to {p.Second + 1}", p.Change.Value)
+        {
+            Interval = p.Change.Interval,
+            StandardError = p.Change.StandardError,
+            DegreesOfFreedom = p.Error.DegreesOfFreedom,
+        }));
+        lines.AddRange(PooledChanges.Select(p => new ResultLine($"change, trial {p.First + 1} to {p.Second + 1}, error of all trials", p.Change.Value)
         {
             Interval = p.Change.Interval,
             StandardError = p.Change.StandardError,

@@ -80,7 +80,7 @@ public sealed record TrialPair : Result
         ])
     { Basis = $"{Change.N} athletes with both trials" + (Error.WithoutRepeat > 0 ? $"; {Error.WithoutRepeat} without one of them" : string.Empty) };
 
-    private static void Column(int trial, TrialTable table, string name)
+    internal static void Column(int trial, TrialTable table, string name)
     {
         if (trial < 0 || trial >= table.Trials)
             throw new ArgumentOutOfRangeException(name, trial, $"{name} is {trial}; allowed: 0 to {table.Trials - 1} (columns from 0).");

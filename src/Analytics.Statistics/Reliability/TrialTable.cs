@@ -36,16 +36,18 @@ public sealed class TrialTable
     {
         ArgumentNullException.ThrowIfNull(rows);
         if (rows.Count == 0) throw new ArgumentException("The table has no rows; at least 1 athlete is needed.", nameof(rows));
-        var trials = rows[0].Count;
+        var trials = rows[0]?.Count ?? throw new ArgumentException("Row 0 is null; write a row of nulls for an athlete without any trial.", nameof(rows));
         if (trials < 2) throw new ArgumentException($"The table has {trials} trial columns; at least 2 are needed.", nameof(rows));
         for (var i = 0; i < rows.Count; i++)
         {
+            if (rows[i] is null) throw new ArgumentException($"Row {i} is null; write a row of nulls for an athlete without any trial.", nameof(rows));
             if (rows[i].Count != trials)
                 throw new ArgumentException($"Row {i} has {rows[i].Count} trials where row 0 has {trials}; write null for a missing trial.", nameof(rows));
             for (var j = 0; j < trials; j++)
             {
                 if (rows[i][j] is { } v && !double.IsFinite(v))
                     throw new ArgumentException(FormattableString.Invariant($"Row {i}, trial {j} is {v}; write null for a missing trial."), nameof(rows));
+                if (rows[i][j] is { } size) Require.NotTooLarge(size, $"Row {i}, trial {j}", nameof(rows));
             }
         }
 

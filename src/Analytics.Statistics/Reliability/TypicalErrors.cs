@@ -40,6 +40,11 @@ public static class TypicalErrors
     public static TypicalError FromAttempts(IReadOnlyList<IReadOnlyList<double>> attempts)
     {
         ArgumentNullException.ThrowIfNull(attempts);
+        for (var i = 0; i < attempts.Count; i++)
+        {
+            if (attempts[i] is null) throw new ArgumentException($"attempts[{i}] is null; give an athlete without attempts an empty list.", nameof(attempts));
+        }
+
         var repeated = attempts.Where(a => a.Count > 1).ToList();
         if (repeated.Count == 0)
             throw new ArgumentException($"None of {attempts.Count} athletes has 2 attempts; at least 1 such athlete is needed.", nameof(attempts));

@@ -64,11 +64,13 @@ public sealed record BootstrapDistribution : Result
         }
     }
 
-    /// <summary>Standard error by the jackknife: √((n − 1)/n Σ(t₍ᵢ₎ − mean)²).</summary>
-    public double JackknifeStandardError => Math.Sqrt((Units - 1.0) / Units * Jackknife(true).Sum(u => u * u));
+    /// <summary>Standard error by the jackknife: √((n − 1)/n Σ(t₍ᵢ₎ − mean)²); null when a leave-one-out value does not exist.</summary>
+    public double? JackknifeStandardError => HasLeaveOneOut ? Math.Sqrt((Units - 1.0) / Units * Jackknife(true).Sum(u => u * u)) : null;
 
-    /// <summary>Bias by the jackknife: (n − 1)(mean of the leave-one-out values − estimate).</summary>
-    public double JackknifeBias => (Units - 1) * (LeaveOneOut.Average() - Estimate);
+    /// <summary>Bias by the jackknife: (n − 1)(mean of the leave-one-out values − estimate); null when one of them does not exist.</summary>
+    public double? JackknifeBias => HasLeaveOneOut ? (Units - 1) * (LeaveOneOut.Average() - Estimate) : null;
+
+    private bool HasLeaveOneOut => LeaveOneOut.Count > 0 && LeaveOneOut.All(double.IsFinite);
 
     /// <summary>The acceleration a = Σu³/(6 (Σu²)^1.5); null when no unit has any influence or a leave-one-out value does not exist.</summary>
     /// <param name="source">Which u.</param>
@@ -81,6 +83,8 @@ public sealed record BootstrapDistribution : Result
                 ?? throw new NotSupportedException($"No exact influence function of this {What} is known; use {nameof(Acceleration.CentredJackknife)}."),
             _ => Jackknife(source == Acceleration.CentredJackknife),
         };
+        // Enumerable.Max passes over NaN, which stands for a leave-one-out value that does not exist.
+        if (u.Any(double.IsNaN)) return null;
         var largest = u.Max(Math.Abs);
         if (!(largest > 1e-12 * Math.Abs(Estimate) && double.IsFinite(largest))) return null;
         // Scaled first, so that cubes of small units do not vanish.

@@ -24,7 +24,8 @@ internal static class PairSlopes
     public static double Variance(IReadOnlyList<double> x, IReadOnlyList<double> y)
     {
         double n = x.Count;
-        return (n * (n - 1) * (2 * n + 5) - TieSums.Of(x).Spread - TieSums.Of(y).Spread) / 18;
+        // Ties in both at once are taken off twice, which may leave less than nothing.
+        return Math.Max(0, (n * (n - 1) * (2 * n + 5) - TieSums.Of(x).Spread - TieSums.Of(y).Spread) / 18);
     }
 
     public static (double Low, double High)? Limits(double[] sorted, double reach, SlopeRanks ranks)

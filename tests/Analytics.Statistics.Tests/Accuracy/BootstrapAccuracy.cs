@@ -30,8 +30,8 @@ public sealed class BootstrapAccuracy : AccuracySection
     private static void Estimate(AccuracyBook book, BootstrapDistribution law)
     {
         book.Check("law15", "r", law.Estimate, 1e-12);
-        book.Check("law15", "jack_se", law.JackknifeStandardError, 1e-11);
-        book.Check("law15", "jack_bias", law.JackknifeBias, 1e-11);
+        book.Check("law15", "jack_se", law.JackknifeStandardError!.Value, 1e-11);
+        book.Check("law15", "jack_bias", law.JackknifeBias!.Value, 1e-11);
         book.Check("law15", "jack_mean", law.LeaveOneOut.Average(), 1e-12);
         book.Check("law15", "accel_jack_centred", law.AccelerationBy(Acceleration.CentredJackknife)!.Value, 1e-11);
         book.Check("law15", "accel_jack_uncentred", law.AccelerationBy(Acceleration.UncentredJackknife)!.Value, 1e-11);

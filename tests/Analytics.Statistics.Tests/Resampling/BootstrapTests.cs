@@ -73,7 +73,7 @@ public sealed class BootstrapTests
         var exact = Moments.StandardDeviation(s_values) * Math.Sqrt(59.0 / 60) / Math.Sqrt(60);
         Assert.Equal(1, mean.StandardError / exact, 0.01);
         Assert.Equal(0, mean.Bias / exact, 0.013);
-        Oracle.Close(exact * Math.Sqrt(60.0 / 59), mean.JackknifeStandardError);
+        Oracle.Close(exact * Math.Sqrt(60.0 / 59), mean.JackknifeStandardError!.Value);
     }
 
     [Fact]
