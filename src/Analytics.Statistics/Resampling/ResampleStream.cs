@@ -41,15 +41,17 @@ internal readonly struct ResampleStream
     public Vector512<ulong> StartOfEight(int first)
         => Vector512.Create(_key + Step * ((ulong)first * (ulong)_words)) + Vector512.CreateSequence(0UL, Step * (ulong)_words);
 
-    /// <summary>One word of each of eight resamples, the same that <see cref="Next(ref ulong)"/> gives.</summary>
-    public static Vector512<ulong> Next(ref Vector512<ulong> positions)
+    /// <summary>One word of each of eight resamples, the same that <see cref="Next(ref ulong)"/> gives at these positions. By value: a vector on the stack may lie across two cache lines.</summary>
+    public static Vector512<ulong> At(Vector512<ulong> positions)
     {
         var z = positions;
-        positions += Vector512.Create(Step);
         z = (z ^ (z >>> 30)) * Vector512.Create(0xBF58476D1CE4E5B9);
         z = (z ^ (z >>> 27)) * Vector512.Create(0x94D049BB133111EB);
         return z ^ (z >>> 31);
     }
+
+    /// <summary>The positions of the words after these.</summary>
+    public static Vector512<ulong> After(Vector512<ulong> positions) => positions + Vector512.Create(Step);
 
     /// <summary>The word at a position; moves the position on.</summary>
     public static ulong Next(ref ulong position)
