@@ -1,6 +1,7 @@
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
+using Analytics.Statistics.Summaries;
 
 namespace Analytics.Notebooks.ContactReview;
 
@@ -13,9 +14,9 @@ internal static class CarryBlock
         var players = day.Players.Where(p => p.Momentum is not null).ToList();
         if (players.Count == 0) return new Section(Title, "", new Note("No momentum: it needs digitised points and a body mass."));
         return new Section(Title, "Momentum is body mass times speed at the touch. Players are in the order of their groups, not of the figures.",
-            new IntervalPlot
+            new Together(new StripPlot([Groups(players)]), new IntervalPlot
             {
-                Title = "Momentum at contact",
+                Title = "Momentum at contact, player by player",
                 Axis = new Axis("momentum at contact", "kg\u00b7m/s"),
                 Rows =
                 [
@@ -26,8 +27,19 @@ internal static class CarryBlock
                     }),
                 ],
                 Remark = "It says what is carried, not how hard to hit: head up and out of contact.",
-            });
+            }));
     }
+
+    private static StripPanel Groups(IReadOnlyList<ReviewPlayer> players) => new()
+    {
+        Title = "Momentum by position group",
+        Axis = new Axis("momentum at contact", "kg\u00b7m/s"),
+        Groups =
+        [
+            .. players.GroupBy(p => p.Athlete.Group).Select(g => new StripGroup(
+                g.Key, [.. g.Select(p => new StripDot(p.Athlete.Name, p.Momentum!.Value))], Quantiles.Median([.. g.Select(p => p.Momentum!.Value)]))),
+        ],
+    };
 
     private static string Mass(ReviewPlayer player, ReviewDay day)
     {

@@ -21,7 +21,7 @@ internal static class OtherPlayerBlock
         var mass = Mass.FromKilograms(Quantiles.Median([.. known.Select(p => day.Context.DayOf(p.Athlete.Id)!.BodyMass!.Value.Kilograms)]));
         CollisionBody middle = new(mass, speed);
         return new Section(Title, $"For the middle player on film, {Shown(mass)} at {Figures.Plain(speed.MetresPerSecond, 1, "m/s")}. Mass counts as much as speed.",
-            Equal(middle), new Note("Ranges, since nobody measured the contact itself: how springy it is, and how long it lasts, are assumed."), Ranges(middle), new Cautions(CollisionCaution.Standard.Points));
+            new Together(Equal(middle), Ranges(middle), new Note("Ranges, since nobody measured the contact itself: how springy it is, and how long it lasts, are assumed.")), new Cautions(CollisionCaution.Standard.Points));
     }
 
     private static DataTable Equal(CollisionBody middle) => DataTable.Of("Speed at which another carries the same momentum", Pounds, t => t

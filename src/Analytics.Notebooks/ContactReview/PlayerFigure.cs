@@ -5,7 +5,8 @@ namespace Analytics.Notebooks.ContactReview;
 
 /// <summary>
 /// A player's mean over his repetitions with its doubt. What repetitions vary beyond the error of reading them is pooled over the squad, since one player has too few:
-/// Var = (s² − ē)₊/n + ē (or ē/n where errors of reading are independent from clip to clip), with s the SD within players and ē the mean squared error of a reading.
+/// Var = (s² − ē)₊/n + ē (or ē/n where errors of reading are independent from clip to clip), with s the SD within players and ē the mean squared error of a reading. Only s² is estimated, so by Satterthwaite
+/// the degrees of freedom are those of s² times (Var/(s²/n))².
 /// </summary>
 /// <param name="Value">The mean.</param>
 /// <param name="StandardError">Its standard error; null when no error is known.</param>
@@ -49,6 +50,7 @@ internal sealed record WithinPlayers(double Variance, int DegreesOfFreedom)
         double? reading = repetitions.All(r => r.StandardError is not null) ? repetitions.Average(r => r.StandardError!.Value * r.StandardError.Value) : null;
         // Without a known error of reading the spread between repetitions holds it all the same.
         var variance = reading is { } e ? (Math.Max(0, Variance - e) / n) + (shared ? e : e / n) : DegreesOfFreedom > 0 ? Variance / n : (double?)null;
-        return new(repetitions.Average(r => r.Value), variance is { } v ? Math.Sqrt(v) : null, DegreesOfFreedom > 0 ? DegreesOfFreedom : double.PositiveInfinity, n);
+        var df = DegreesOfFreedom > 0 && Variance > 0 && variance is { } whole ? DegreesOfFreedom * Math.Pow(whole / (Variance / n), 2) : double.PositiveInfinity;
+        return new(repetitions.Average(r => r.Value), variance is { } v ? Math.Sqrt(v) : null, df, n);
     }
 }

@@ -23,8 +23,9 @@ internal static class ReviewTable
             .Numeric("Momentum", "kg\u00b7m/s", p => Cell(p.Momentum, 0))
             .Numeric("Trunk change", "\u00b0", p => Cell(p.TrunkChange, 0)));
         var missing = day.Repetitions.SelectMany(r => new[] { r.GroundShinLean, r.At(Metrics.Contact.ReviewMoment.Contact).TrunkLean, r.Speed, r.Momentum, r.TrunkGive }.Where(m => m.Estimate is null).Select(m => (m.Name, m.WhyNot)))
-            .GroupBy(m => m).Select(g => $"{Cap(g.Key.Name)}, {g.Count()} {(g.Count() == 1 ? "repetition" : "repetitions")}: {g.Key.WhyNot}.").ToList();
-        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch. The leg on the ground is the one whose ankle is lower.", [times, touch, .. Steps(day) is { } steps ? [steps] : Array.Empty<Block>(), .. missing.Select(m => new Note(m))]);
+            .GroupBy(m => m).GroupBy(g => (Repetitions: g.Count(), g.Key.WhyNot))
+            .Select(g => $"{Cap(TestingDay.Words.List([.. g.Select(m => m.Key.Name)]))}, {g.Key.Repetitions} {(g.Key.Repetitions == 1 ? "repetition" : "repetitions")}: {g.Key.WhyNot}.").ToList();
+        return new Section("Every figure, player by player", "Posture, speed and momentum are those just before the first touch. The leg on the ground is the one whose ankle is lower.", [new Together([times, touch, .. Steps(day) is { } steps ? [steps] : Array.Empty<Block>()]), .. missing.Select(m => new Note(m))]);
     }
 
     private static Cell Cell(PlayerFigure? figure, int decimals) => figure is null ? Tables.Cell.Missing : new Cell(Figures.Plain(figure.Value, decimals), figure.Interval is null ? "no error known" : Limits(figure, decimals));
