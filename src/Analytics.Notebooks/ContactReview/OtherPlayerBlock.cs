@@ -10,7 +10,8 @@ namespace Analytics.Notebooks.ContactReview;
 /// <summary>What the other player brings: the speed he needs to carry the same, and one collision of middle players as ranges. No player is ranked, and the cautions stand under the figures.</summary>
 internal static class OtherPlayerBlock
 {
-    private static readonly double[] Pounds = [190, 240, 300];
+    private static readonly Mass[] InPounds = [Mass.FromPounds(190), Mass.FromPounds(240), Mass.FromPounds(300)];
+    private static readonly Mass[] InKilograms = [Mass.FromKilograms(85), Mass.FromKilograms(110), Mass.FromKilograms(135)];
 
     public static Block Of(ReviewDay day)
     {
@@ -20,14 +21,18 @@ internal static class OtherPlayerBlock
         var speed = Speed.FromMetresPerSecond(Quantiles.Median([.. known.Select(p => p.Speed!.Value)]));
         var mass = Mass.FromKilograms(Quantiles.Median([.. known.Select(p => day.Context.DayOf(p.Athlete.Id)!.BodyMass!.Value.Kilograms)]));
         CollisionBody middle = new(mass, speed);
-        return new Section(Title, $"For the middle player on film, {Shown(mass)} at {Figures.Plain(speed.MetresPerSecond, 1, "m/s")}. Mass counts as much as speed.",
-            new Together(Equal(middle), Ranges(middle), new Note("Ranges, since nobody measured the contact itself: how springy it is, and how long it lasts, are assumed.")), new Cautions(CollisionCaution.Standard.Points));
+        var pounds = day.Season.Settings.MassUnit == "lb";
+        return new Section(Title, $"For the middle player on film, {Shown(mass, pounds)} at {Figures.Plain(speed.MetresPerSecond, 1, "m/s")}. Mass counts as much as speed.",
+            new Together(Equal(middle, pounds, day.Season.Settings.SpeedUnit), Ranges(middle), new Note("Ranges, since nobody measured the contact itself: how springy it is, and how long it lasts, are assumed.")), new Cautions(CollisionCaution.Standard.Points));
     }
 
-    private static DataTable Equal(CollisionBody middle) => DataTable.Of("Speed at which another carries the same momentum", Pounds, t => t
-        .Text("Other player", p => Shown(Mass.FromPounds(p)))
-        .Numeric("Speed needed", "m/s", p => Figures.Plain(EqualMomentum.Of(Mass.FromPounds(p), middle).SpeedNeeded.MetresPerSecond, 1))
-        .Numeric("Speed needed", "mph", p => Figures.Plain(EqualMomentum.Of(Mass.FromPounds(p), middle).SpeedNeeded.MilesPerHour, 1)));
+    private static DataTable Equal(CollisionBody middle, bool pounds, string speedUnit) => DataTable.Of("Speed at which another carries the same momentum", pounds ? InPounds : InKilograms, t =>
+    {
+        t.Text("Other player", m => Shown(m, pounds)).Numeric("Speed needed", "m/s", m => Figures.Plain(Needed(m).MetresPerSecond, 1));
+        if (speedUnit != "m/s" && Speed.Units.FirstOrDefault(u => u.Symbol == speedUnit) is { } unit) t.Numeric("Speed needed", unit.Symbol, m => Figures.Plain(Needed(m).MetresPerSecond / unit.ToSi, 1));
+
+        Speed Needed(Mass mass) => EqualMomentum.Of(mass, middle).SpeedNeeded;
+    });
 
     private static DataTable Ranges(CollisionBody middle)
     {
@@ -52,5 +57,10 @@ internal static class OtherPlayerBlock
         return low == high ? low : $"{low} to {high}";
     }
 
-    private static string Shown(Mass mass) => $"{Figures.Plain(mass.Pounds, 0, "lb")} ({Figures.Plain(mass.Kilograms, 0, "kg")})";
+    // The unit the coach uses first.
+    private static string Shown(Mass mass, bool pounds)
+    {
+        string lb = Figures.Plain(mass.Pounds, 0, "lb"), kg = Figures.Plain(mass.Kilograms, 0, "kg");
+        return pounds ? $"{lb} ({kg})" : $"{kg} ({lb})";
+    }
 }

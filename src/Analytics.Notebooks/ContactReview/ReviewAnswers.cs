@@ -22,7 +22,7 @@ internal static class ReviewAnswers
     {
         var places = day.Players.Select(p => p.Chances?.Where).ToList();
         int inside = places.Count(p => p == Place.Inside), after = places.Count(p => p == Place.After), before = places.Count(p => p == Place.Before), open = places.Count(p => p is null);
-        List<string> parts = [$"{(inside == 0 ? "None" : Words.Capital(Words.Count(inside)))} of {day.Players.Count} reach contact inside {day.Window}"];
+        List<string> parts = [$"{(inside == 0 ? "None" : Words.Capital(Words.Count(inside)))} of {Words.Count(day.Players.Count)} reach contact inside {day.Window}"];
         if (after > 0) parts.Add($"{Words.Count(after)} later");
         if (before > 0) parts.Add($"{Words.Count(before)} sooner");
         if (open > 0) parts.Add($"{Words.Count(open)} cannot be told yet");

@@ -32,8 +32,8 @@ internal static class ReviewTable
 
     private static DataTable? Steps(ReviewDay day)
     {
-        var rows = (from player in day.Players from r in player.Repetitions from step in r.Steps select (player.Athlete.Name, r.Trial.Attempt, Step: step)).ToList();
-        return rows.Count == 0 ? null : DataTable.Of("Steps, with the error of the frames", rows, t => t
+        var rows = (from player in day.Players from r in player.Repetitions from step in r.Steps where step.Contact is not null || step.Step is not null select (player.Athlete.Name, r.Trial.Attempt, Step: step)).ToList();
+        return rows.Count == 0 ? null : DataTable.Of("Steps, with 95\u2009% by the error of the frames", rows, t => t
             .Text("Player", r => r.Name)
             .Text("Step", r => new Cell($"{r.Step.Number}, {(r.Step.Far ? "far" : "near")} foot", TimesBlock.Repetition(r.Attempt)))
             .Numeric("On the ground", "s", r => Time(r.Step.Contact))

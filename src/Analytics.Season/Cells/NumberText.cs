@@ -28,6 +28,17 @@ internal static class NumberText
         return Commas(ungrouped);
     }
 
+    /// <summary>What a cell tells about the commas of its table: true when its comma can only be a decimal comma (<c>0,5</c>, <c>1043,22</c>), false when it can only group thousands; null when it tells nothing.</summary>
+    /// <param name="cell">The cell.</param>
+    public static bool? HasDecimalComma(string cell)
+    {
+        if (!cell.Contains(',', StringComparison.Ordinal) || Read(cell) is not { Other: null } reading) return null;
+        var text = cell.Trim();
+        int comma = text.LastIndexOf(','), point = text.LastIndexOf('.');
+        if (point > comma || text.IndexOf(',', StringComparison.Ordinal) != comma) return false;
+        return Parse(Ungroup(text[..comma], '.', ' ', '\'', '\u2019', '\u00a0', '\u202f') + "." + text[(comma + 1)..]) == reading.Value ? true : null;
+    }
+
     /// <summary>Commas only: one is a decimal comma unless it could group thousands; several can only group.</summary>
     private static NumberReading? Commas(string text)
     {

@@ -1,5 +1,6 @@
 using Analytics.Quantities;
 using Analytics.Season.Cells;
+using Analytics.Season.Tables;
 
 namespace Analytics.Season.Columns;
 
@@ -16,7 +17,8 @@ internal static class NumberCell
     /// <param name="problem">What is wrong; null when nothing is.</param>
     /// <param name="unit">Unit of the cell, if it has one.</param>
     /// <param name="units">Units it could have been typed in.</param>
-    public static double? Read(string cell, double low, double high, out CellProblem? problem, Unit? unit = null, IReadOnlyList<Unit>? units = null)
+    /// <param name="table">The table it stands in; other cells may settle what its comma means.</param>
+    public static double? Read(string cell, double low, double high, out CellProblem? problem, Unit? unit = null, IReadOnlyList<Unit>? units = null, Table? table = null)
     {
         problem = null;
         if (NumberText.Read(cell) is not { } reading)
@@ -26,6 +28,7 @@ internal static class NumberCell
         }
 
         bool first = Within(reading.Value, low, high), second = reading.Other is { } other && Within(other, low, high);
+        if (first && second && table is { HasDecimalCommas: true }) return reading.Value;
         if (first && second)
             problem = new CellProblem($"'{CellText.Show(cell)}' may be {CellText.Number(reading.Value)} or {CellText.Number(reading.Other!.Value)}", "Write it without thousands mark, or with a decimal point.");
         else if (!first && !second)

@@ -98,7 +98,7 @@ internal sealed class RowCells(HeadMap head, Table table)
         if (head[column] is not [var place, ..]) return null;
         var cell = row[place.Index];
         if (cell.Length is 0 || string.IsNullOrWhiteSpace(cell)) return null;
-        var value = NumberCell.Read(cell, column.Low, column.High, out var problem);
+        var value = NumberCell.Read(cell, column.Low, column.High, out var problem, table: table);
         if (value is { } number && column.Whole && number != Math.Floor(number))
             problem = new CellProblem($"{CellText.Number(number)} is not a whole number", "Write a whole number.");
         if (problem is null) return value;
@@ -124,7 +124,7 @@ internal sealed class RowCells(HeadMap head, Table table)
             var cell = row[place.Index];
             if (cell.Length is 0 || string.IsNullOrWhiteSpace(cell)) continue;
             var unit = place.Unit!;
-            var value = NumberCell.Read(cell, column.Low / unit.ToSi, column.High / unit.ToSi, out var problem, unit, column.Units);
+            var value = NumberCell.Read(cell, column.Low / unit.ToSi, column.High / unit.ToSi, out var problem, unit, column.Units, table);
             if (problem is not null)
             {
                 Fault(place.Head, cell, problem.Reason, problem.Remedy);

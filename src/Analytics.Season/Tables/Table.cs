@@ -1,3 +1,5 @@
+using Analytics.Season.Cells;
+
 namespace Analytics.Season.Tables;
 
 /// <summary>A table as read from a file or sheet: a head and rows of text cells.</summary>
@@ -18,11 +20,33 @@ internal abstract class Table(string path, string sha256)
     /// <summary>Whether a comma in a number can only be a decimal comma or a thousands mark (columns are not separated by commas).</summary>
     public virtual bool CommaIsFree => true;
 
+    /// <summary>Whether the table writes decimal commas: some cell shows it, and none groups thousands with commas. Looked for when first asked.</summary>
+    public bool HasDecimalCommas => decimalCommas ??= LooksDecimal();
+
+    private bool? decimalCommas;
+
     /// <summary>Whether a plain number may be a date, counted in days as spreadsheets do.</summary>
     public virtual bool HasSerialDates => false;
 
     /// <summary>The data rows; blank rows are no rows. The cells of a row are valid until the next.</summary>
     public abstract IEnumerable<TableRow> Rows();
+
+    // One program wrote the file, in one way.
+    private bool LooksDecimal()
+    {
+        var seen = false;
+        foreach (var row in Rows())
+        {
+            for (var i = 0; i < row.Count; i++)
+            {
+                if (row.Cells[i] is null || NumberText.HasDecimalComma(row.Cells[i]) is not { } isDecimal) continue;
+                if (!isDecimal) return false;
+                seen = true;
+            }
+        }
+
+        return seen;
+    }
 
     /// <summary>Whether a row has nothing in it.</summary>
     protected static bool IsBlank(ReadOnlySpan<string> cells)

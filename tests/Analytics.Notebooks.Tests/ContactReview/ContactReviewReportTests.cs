@@ -57,6 +57,33 @@ public sealed class ContactReviewReportTests
         Assert.Contains("Numbers as a table", review.Postures().ToHtml(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void OtherPlayer_SeasonInKilogramsAndKilometresAnHour_SpeaksThem()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        try
+        {
+            var demo = Path.Combine(Root(), "data-demo");
+            foreach (var file in Directory.EnumerateFiles(demo, "*", SearchOption.AllDirectories))
+            {
+                var copy = Path.Combine(folder.FullName, Path.GetRelativePath(demo, file));
+                Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+                File.Copy(file, copy);
+            }
+
+            var settings = Path.Combine(folder.FullName, "season.json");
+            File.WriteAllText(settings, File.ReadAllText(settings).Replace("\"mass\": \"lb\"", "\"mass\": \"kg\"", StringComparison.Ordinal).Replace("\"speed\": \"mph\"", "\"speed\": \"km/h\"", StringComparison.Ordinal));
+            var text = ContactReviewReport.Open(folder.FullName).TheOtherPlayer().ToText();
+            Assert.Contains("110\u2009kg (243\u2009lb)", text, StringComparison.Ordinal);
+            Assert.Contains("km/h", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("mph", text, StringComparison.Ordinal);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
     private static WrittenSeason Filmed(WrittenSeason season)
     {
         int[] frames = [103, 144, 80];
