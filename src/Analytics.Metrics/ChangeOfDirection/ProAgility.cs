@@ -2,7 +2,7 @@ using Analytics.Quantities;
 
 namespace Analytics.Metrics.ChangeOfDirection;
 
-/// <summary>Pro-agility (5-10-5): 5 yd one way, 10 yd back past the middle, 5 yd to the finish, two half turns, one on each side. Say whether the clock starts at first movement or at a beam.</summary>
+/// <summary>Pro-agility (5-10-5): 5 yd one way, 10 yd back past the middle, 5 yd to the finish, two half turns, one on each side. Say whether the clock starts at first movement or at a beam. Source of the test: [sierer2008].</summary>
 public static class ProAgility
 {
     /// <summary>20 yd.</summary>

@@ -7,7 +7,7 @@ namespace Analytics.Metrics.ChangeOfDirection;
 
 /// <summary>
 /// Difference between sides in percent, (slower − faster)/denominator·100, positive when the right is slower. Its standard error comes from the errors of both figures by derivatives; where the two share
-/// an error (deficits share the sprint) that is carried too. With errors of the usual size, small asymmetries are noise: read the interval.
+/// an error (deficits share the sprint) that is carried too. With errors of the usual size, small asymmetries are noise: read the interval. Source: [dossantos2019].
 /// </summary>
 public sealed record SideAsymmetry : Result
 {

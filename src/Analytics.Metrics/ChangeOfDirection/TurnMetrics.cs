@@ -2,6 +2,7 @@ using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Sprinting;
 using Analytics.Metrics.Trials;
 using Analytics.Quantities;
+using Analytics.Statistics.Reliability;
 
 namespace Analytics.Metrics.ChangeOfDirection;
 
@@ -103,12 +104,11 @@ internal static class TurnMetrics
         public SideAsymmetry Asymmetry(Duration less)
         {
             var df = Left.Length + Right.Length - 2;
-            var typical = df > 0 ? Math.Sqrt((Squares(Left) + Squares(Right)) / df) : 0;
+            var typical = df > 0 ? TypicalErrors.FromAttempts([Left, Right]).Value : 0;
             Duration? Error(double[] side) => typical > 0 ? Duration.FromSeconds(typical / Math.Sqrt(side.Length)) : null;
+            // The error of the sprint moves both deficits alike and so hardly their asymmetry; it is left out.
             return SideAsymmetry.Make("figure", Duration.FromSeconds(Left.Average()) - less, Duration.FromSeconds(Right.Average()) - less, AsymmetryDenominator.Faster,
                 Error(Left), Error(Right), Duration.Zero, df > 0 ? df : double.PositiveInfinity);
         }
-
-        private static double Squares(double[] times) => times.Sum(t => Math.Pow(t - times.Average(), 2));
     }
 }

@@ -47,12 +47,14 @@ public sealed class TimelinePlot : FigureBlock
     public required string StartName { get; init; }
 
     /// <inheritdoc/>
-    public override DataTable Numbers => DataTable.Of(Title, Rows, t => t
-        .Text("Player", r => new Cell(r.Name, r.Group))
-        .Text("In between", r => string.Join("; ", r.Marks.Select(m => $"{m.Name} {Figures.Plain(m.At, Axis.Decimals, Axis.Unit)}")))
-        .Number(Words(EndName), Axis.Unit, Axis.Decimals, r => r.End)
+    public override DataTable Numbers => DataTable.Of(Title, Rows, t =>
+    {
+        t.Text("Player", r => new Cell(r.Name, r.Group));
+        if (Rows.Any(r => r.Marks.Count > 0)) t.Text("In between", r => string.Join("; ", r.Marks.Select(m => $"{m.Name} {Figures.Plain(m.At, Axis.Decimals, Axis.Unit)}")));
+        t.Number(Words(EndName), Axis.Unit, Axis.Decimals, r => r.End)
         .Numeric("95\u2009% interval", Axis.Unit, r => Figures.Limits(r.Low, r.High, Axis.Decimals).Trim('(', ')'))
-        .Text("What it says", r => new Cell(r.Words, r.Note)));
+        .Text("What it says", r => new Cell(r.Words, r.Note));
+    });
 
     internal LinearScale Scale => LinearScale.Over(
         Rows.SelectMany(r => r.Marks.Select(m => m.At).Concat(new[] { 0, r.End, r.Low, r.High, Window?.Low, Window?.High }.OfType<double>())), NarrowestStrip, air: 0.03);

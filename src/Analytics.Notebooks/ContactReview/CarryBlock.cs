@@ -21,7 +21,7 @@ internal static class CarryBlock
                 Rows =
                 [
                     .. players.GroupBy(p => p.Athlete.Group).SelectMany(g => g).Select(p => new IntervalRow(
-                        p.Athlete.Name, p.Momentum!.Value, p.Momentum.Interval?.Low, p.Momentum.Interval?.High, Figures.Plain(p.Speed?.Value, 1, "m/s"), Tone.Plain, p.Athlete.Group, Mass(p, day))
+                        p.Athlete.Name, p.Momentum!.Value, p.Momentum.Interval?.Low, p.Momentum.Interval?.High, Figures.Interval(p.Speed?.Value, p.Speed?.Interval, 1, "m/s"), Tone.Plain, p.Athlete.Group, Mass(p, day))
                     {
                         Repetitions = [.. ReviewPlayer.Of(p.Repetitions, r => r.Momentum.Estimate).Select(e => e.Value)],
                     }),

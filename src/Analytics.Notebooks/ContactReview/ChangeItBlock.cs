@@ -25,7 +25,7 @@ internal static class ChangeItBlock
         if (known.Count == 0) return new Section(Title, "", new Note("No player on film has sprint splits that give a curve and a body mass."));
         var pounds = day.Season.Settings.MassUnit == "lb";
         var mass = pounds ? TenPounds : Kilogram;
-        var table = DataTable.Of(string.Create(CultureInfo.InvariantCulture, $"From split times, at the end of {gap.Metres:0.##} m ({gap.Metres / 0.9144:0.#} yd)"), known, t => t
+        var table = DataTable.Of(string.Create(CultureInfo.InvariantCulture, $"From split times, at the end of {gap.Metres:0.##} m ({gap.Yards:0.#} yd)"), known, t => t
             .Text("Player", k => new Cell(k.Player.Athlete.Name, k.Player.Athlete.Position))
             .Numeric("Time by splits", "s", k => Read(k.Over.Time, 2))
             .Numeric("Momentum by splits", "kg\u00b7m/s", k => Read(k.Over.Momentum, 0))
@@ -33,7 +33,7 @@ internal static class ChangeItBlock
             .Numeric("With 0.1 m/s more top speed", "kg\u00b7m/s", k => Momentum(k.Over, Speed))
             .Numeric("With 0.1 s shorter time constant", "kg\u00b7m/s", k => Momentum(k.Over, Constant)));
         List<Block> blocks = [table, .. known.Select(k => k.Model.Caveat?.Text).OfType<string>().Distinct().Select(c => new Note(c)),
-            new Note("One change at a time, everything else held: nobody promises that a heavier player stays as fast. At so short a gap the time constant (the first steps) counts most, top speed hardly. Small print: change of the time.")];
+            new Note("One change at a time, everything else held: nobody promises that a heavier player stays as fast. At so short a gap the time constant (the first steps) counts most, top speed hardly. The changes belong to the fitted curve; their own error is not shown. Small print: change of the time.")];
         if (known.Count < all.Count) blocks.Add(new Note($"Without usable splits or body mass: {string.Join(", ", all.Where(a => a.Run is null).Select(a => a.Player.Athlete.Name))}."));
         return new Section(Title, "Full effort straight ahead from rest by the player's own splits; on film he may start slower, or hold back before contact.", [.. blocks]);
     }

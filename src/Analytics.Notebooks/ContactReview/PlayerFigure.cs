@@ -1,5 +1,6 @@
 using Analytics.Statistics;
 using Analytics.Statistics.Distributions;
+using Analytics.Statistics.Reliability;
 
 namespace Analytics.Notebooks.ContactReview;
 
@@ -32,13 +33,10 @@ internal sealed record WithinPlayers(double Variance, int DegreesOfFreedom)
     /// <summary>Pools the repetitions of the players of a squad.</summary>
     public static WithinPlayers Of(IEnumerable<IReadOnlyList<Estimate>> players)
     {
-        var (squares, df) = (0.0, 0);
-        foreach (var repetitions in players.Where(p => p.Count > 1))
-        {
-            var mean = repetitions.Average(r => r.Value);
-            (squares, df) = (squares + repetitions.Sum(r => (r.Value - mean) * (r.Value - mean)), df + repetitions.Count - 1);
-        }
-        return new(df == 0 ? 0 : squares / df, df);
+        IReadOnlyList<double>[] values = [.. players.Select(p => (double[])[.. p.Select(r => r.Value)])];
+        if (!values.Any(v => v.Count > 1)) return new(0, 0);
+        var pooled = TypicalErrors.FromAttempts(values);
+        return new(pooled.Value * pooled.Value, (int)pooled.DegreesOfFreedom);
     }
 
     /// <summary>The figure of one player.</summary>

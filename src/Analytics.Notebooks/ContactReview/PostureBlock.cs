@@ -6,6 +6,7 @@ using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Statistics;
+using Analytics.Statistics.Distributions;
 
 namespace Analytics.Notebooks.ContactReview;
 
@@ -26,7 +27,7 @@ internal static class PostureBlock
         var shown = Shown(day);
         if (shown.Count == 0) return new Section("Posture into contact", "", new Note("No repetition was digitised; frames alone give times only."));
         return new Section("Posture into contact",
-            "One repetition a player, the one nearest to his mean time. Leans are from upright, forward positive; the side towards the camera is drawn thick.",
+            "One repetition a player, the one nearest to his mean time. Leans are from upright, forward positive; the side towards the camera is drawn thick. After \u00b1 stands half the 95\u2009% interval.",
             new SideBySide(shown.Select(s => Sticks(day, s.Player, s.Repetition))));
     }
 
@@ -87,16 +88,16 @@ internal static class PostureBlock
     private static Curve Line(string name, ClipPicture picture, AngleSeries lean)
     {
         var samples = Enumerable.Range(0, lean.Degrees.Count).Where(i => lean.Degrees[i] is not null && picture.SecondsToContact(i) >= picture.FirstMovement - 0.05 && picture.SecondsToContact(i) <= 0.2).ToList();
-        var step = Math.Max(1, samples.Count / CurvePoints);
+        var (step, reach) = (Math.Max(1, samples.Count / CurvePoints), NormalLaw.TwoSided(0.95));
         List<int> drawn = [.. samples.Where((_, i) => i % step == 0)];
         return new(name, [.. drawn.Select(i => (Math.Round(picture.SecondsToContact(i), 3), Math.Round(lean.Degrees[i]!.Value, 1)))])
         {
             Band = [.. drawn.Where(i => lean.StandardErrorDegrees[i] is not null).Select(i => (Math.Round(picture.SecondsToContact(i), 3),
-                Math.Round(lean.Degrees[i]!.Value - (1.96 * lean.StandardErrorDegrees[i]!.Value), 1), Math.Round(lean.Degrees[i]!.Value + (1.96 * lean.StandardErrorDegrees[i]!.Value), 1)))],
+                Math.Round(lean.Degrees[i]!.Value - (reach * lean.StandardErrorDegrees[i]!.Value), 1), Math.Round(lean.Degrees[i]!.Value + (reach * lean.StandardErrorDegrees[i]!.Value), 1)))],
         };
     }
 
-    private static string Say(string what, Estimate? estimate) => estimate is { } e ? $"{what} {Look.Figures.Plain(e.Value, 0)}\u00b0" : "";
+    private static string Say(string what, Estimate? estimate) => estimate is { } e ? $"{what} {Look.Figures.Plain(e.Value, 0)}\u00b0{(e.Interval is { } i ? $"\u00b1{Look.Figures.Plain((i.High - i.Low) / 2, 0)}" : "")}" : "";
 
     internal static string Name(ReviewMoment moment) => moment switch { ReviewMoment.FirstMovement => "First movement", ReviewMoment.MidWay => "Mid-way", _ => "Contact" };
 }

@@ -2,7 +2,8 @@ using System.Globalization;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.TestingDay;
-using Analytics.Statistics.Distributions;
+using Analytics.Quantities;
+using Analytics.Statistics.Summaries;
 
 namespace Analytics.Notebooks.ContactReview;
 
@@ -26,9 +27,8 @@ internal static class ReviewAnswers
         if (after > 0) parts.Add($"{Words.Count(after)} later");
         if (before > 0) parts.Add($"{Words.Count(before)} sooner");
         if (open > 0) parts.Add($"{Words.Count(open)} cannot be told yet");
-        var mean = Mean([.. day.Players.Select(p => p.Time.Value)]);
-        return new(string.Join("; ", parts) + ".",
-            $"Mean of the players {Number(mean, 3, "s")} from first movement to contact{Gap(day)}. A place is named from {Figures.Percent(WindowChances.Sure)} chance on.",
+                return new(string.Join("; ", parts) + ".",
+            $"Mean of the players {Mean([.. day.Players.Select(p => p.Time.Value)], 3, "s")} from first movement to contact{Gap(day)}. A place is named from {Figures.Percent(WindowChances.Sure)} chance on.",
             after > inside ? Tone.Loss : inside > 0 ? Tone.Gain : Tone.Muted);
     }
 
@@ -36,11 +36,17 @@ internal static class ReviewAnswers
     {
         double[] speeds = [.. day.Players.Select(p => p.Speed?.Value).OfType<double>()], momenta = [.. day.Players.Select(p => p.Momentum?.Value).OfType<double>()];
         if (speeds.Length == 0) return new("Speed at contact: not measured.", "It needs digitised points of shoulder, hips, knees and ankles, and a length of known size in the picture.", Tone.Muted);
-        var carried = momenta.Length == 0 ? "No body mass is known, so no momentum." : $"They carry {Figures.Plain(momenta.Min(), 0)} to {Figures.Plain(momenta.Max(), 0, "kg\u00b7m/s")}, by mass far more than by speed.";
-        // Said only where it is so.
-        if (momenta.Length > 2 && Spread(momenta.Select(m => Math.Log(m))) <= 1.5 * Spread(speeds.Select(m => Math.Log(m)))) carried = $"They carry {Figures.Plain(momenta.Min(), 0)} to {Figures.Plain(momenta.Max(), 0, "kg\u00b7m/s")}.";
-        return new($"They run {Figures.Plain(speeds.Min(), 1)} to {Figures.Plain(speeds.Max(), 1, "m/s")} when they touch.", $"Mean {Number(Mean(speeds), 2, "m/s")}, {Words.Players(speeds.Length)}. {carried}");
+        var carried = momenta.Length == 0 ? "No body mass is known, so no momentum." : $"They carry {Range(momenta, 0, "kg\u00b7m/s")}{(DiffersByMass(momenta, speeds) ? ", by mass far more than by speed" : "")}.";
+        return new($"They run {Range(speeds, 1, "m/s")} when they touch.", $"Mean {Mean(speeds, 2, "m/s")}, {Words.Players(speeds.Length)}. {carried} Each player's doubt stands below.");
     }
+
+    // Said only where the momenta lie half as far apart again as the speeds, on a scale of ratios.
+    private static bool DiffersByMass(double[] momenta, double[] speeds)
+        => momenta.Length > 2 && momenta.Concat(speeds).All(v => v > 0)
+            && Moments.StandardDeviation([.. momenta.Select(m => Math.Log(m))]) > 1.5 * Moments.StandardDeviation([.. speeds.Select(v => Math.Log(v))]);
+
+    private static string Range(double[] values, int decimals, string unit)
+        => values.Length == 1 ? Figures.Plain(values[0], decimals, unit) : $"{Figures.Plain(values.Min(), decimals)} to {Figures.Plain(values.Max(), decimals, unit)}";
 
     private static Answer Trunk(ReviewDay day)
     {
@@ -54,20 +60,10 @@ internal static class ReviewAnswers
 
     private static string Gap(ReviewDay day)
     {
-        double[] gaps = [.. day.Repetitions.Select(r => r.Trial.Gap?.Metres).OfType<double>().Distinct()];
-        return gaps.Length == 1 ? string.Create(CultureInfo.InvariantCulture, $" over {gaps[0]:0.##} m ({gaps[0] / 0.9144:0.#} yd)") : gaps.Length > 1 ? ", over different gaps" : "";
+        Length[] gaps = [.. day.Repetitions.Select(r => r.Trial.Gap).OfType<Length>().Distinct()];
+        return gaps.Length == 1 ? string.Create(CultureInfo.InvariantCulture, $" over {gaps[0].Metres:0.##} m ({gaps[0].Yards:0.#} yd)") : gaps.Length > 1 ? ", over different gaps" : "";
     }
 
-    private static double Spread(IEnumerable<double> values)
-    {
-        double[] all = [.. values];
-        var mean = all.Average();
-        return Math.Sqrt(all.Sum(v => (v - mean) * (v - mean)) / (all.Length - 1));
-    }
-
-    private static (double Value, double? Reach) Mean(double[] values)
-        => (values.Average(), values.Length < 2 ? null : StudentLaw.TwoSided(0.95, values.Length - 1) * Spread(values) / Math.Sqrt(values.Length));
-
-    private static string Number((double Value, double? Reach) mean, int decimals, string unit)
-        => mean.Reach is { } reach ? $"{Figures.Plain(mean.Value, decimals, unit)} {Figures.Limits(mean.Value - reach, mean.Value + reach, decimals)}" : Figures.Plain(mean.Value, decimals, unit);
+    private static string Mean(double[] values, int decimals, string unit)
+        => values.Length < 2 ? Figures.Plain(values[0], decimals, unit) : Figures.Interval(values.Average(), MeanEstimate.Of(values).Interval, decimals, unit);
 }

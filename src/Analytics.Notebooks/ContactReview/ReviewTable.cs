@@ -1,6 +1,7 @@
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
+using Analytics.Statistics.Distributions;
 
 namespace Analytics.Notebooks.ContactReview;
 
@@ -42,7 +43,7 @@ internal static class ReviewTable
     }
 
     private static Cell Time(Metrics.Motion.FrameTime? time)
-        => time is { } t ? new Cell(Figures.Plain(t.Value.Seconds, 3), $"(\u00b1{Figures.Plain(1.96 * t.StandardError.Seconds, 3)})") : Tables.Cell.Missing;
+        => time is { } t ? new Cell(Figures.Plain(t.Value.Seconds, 3), $"(\u00b1{Figures.Plain(NormalLaw.TwoSided(0.95) * t.StandardError.Seconds, 3)})") : Tables.Cell.Missing;
 
     private static string Limits(PlayerFigure figure, int decimals) => Figures.Limits(figure.Interval?.Low, figure.Interval?.High, decimals);
 

@@ -1,4 +1,5 @@
 using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.ContactReview;
@@ -8,12 +9,7 @@ internal sealed class SideBySide(IEnumerable<ReportBlock> blocks) : ReportBlock
 {
     private readonly IReadOnlyList<ReportBlock> all = [.. blocks];
 
-    public override void WriteHtml(Markup html)
-    {
-        html.Raw("<div class=\"sm\">");
-        foreach (var block in all) block.WriteHtml(html);
-        html.Raw("</div>");
-    }
+    public override void WriteHtml(Markup html) => SmallCharts.Write(html, all);
 
     public override string ToText() => Join(all.Select(b => b.ToText()));
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Analytics.Metrics.Contact;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
@@ -36,9 +37,17 @@ internal static class TimesBlock
                 .. from player in day.Players
                    from r in player.Repetitions
                    let interval = r.Time.Interval
-                   select new TimelineRow(player.Athlete.Name, string.Create(CultureInfo.InvariantCulture, $"rep {r.Trial.Attempt}"), r.Time.Value.Seconds, interval.Low, interval.High, WindowChances.Of(r.Odds).Words, Rate(r.Trial.Clock.Rate.Hertz, r.Trial.Clock.Dropped.Sum(d => d.Count))),
+                   select new TimelineRow(player.Athlete.Name, string.Create(CultureInfo.InvariantCulture, $"rep {r.Trial.Attempt}"), r.Time.Value.Seconds, interval.Low, interval.High, WindowChances.Of(r.Odds).Words, Rate(r.Trial.Clock.Rate.Hertz, r.Trial.Clock.Dropped.Sum(d => d.Count))) { Marks = [.. Touchdowns(r)] },
             ],
         });
+
+    // Counted from the mean first movement, as the time is.
+    private static IEnumerable<TimelineMark> Touchdowns(ContactMeasures repetition)
+    {
+        var clock = repetition.Trial.Clock;
+        var start = repetition.Trial.Readings.Average(r => clock.Time(r.FirstMovement.Frame).Seconds);
+        return repetition.Trial.Steps.Select(s => new TimelineMark("foot down", clock.Time(s.TouchdownFrame).Seconds - start)).Where(m => m.At > 0);
+    }
 
     internal static string Repetition(int attempt) => string.Create(CultureInfo.InvariantCulture, $"repetition {attempt}");
 

@@ -11,7 +11,8 @@ internal static class PointsReader
 {
     public static readonly NumberColumn Frame = new("frame", 0, 1_000_000, whole: true, needed: true);
 
-    private const double Farthest = 100_000;
+    /// <summary>Farthest a point may lie from the corner of the picture, px; catches slips, common practice, no source.</summary>
+    public const double Farthest = 100_000;
     private static readonly Column Marker = new("marker", needed: true);
     private static readonly NumberColumn X = new("x_px", -Farthest, Farthest, needed: true);
     private static readonly NumberColumn Y = new("y_px", -Farthest, Farthest, needed: true);

@@ -14,8 +14,6 @@ internal sealed record WideMarker(string Name, NumberColumn X, NumberColumn Y);
 /// <summary>Reads the head of a wide file of points: <c>hip_x_px</c>, <c>hip_y_px</c>.</summary>
 internal static partial class WideHead
 {
-    private const double Farthest = 100_000;
-
     /// <summary>What makes the head unusable; null when it can be used.</summary>
     /// <param name="heads">Heads in lower case with underscores.</param>
     public static InputFault? Fault(IReadOnlyList<string> heads)
@@ -36,7 +34,7 @@ internal static partial class WideHead
     public static IReadOnlyList<WideMarker> Markers(IReadOnlyList<string> heads)
         => [.. heads.Select(h => Pixels().Match(Words.Normal(h))).Where(m => m.Success).Select(m => m.Groups["m"].Value).Distinct().Select(m => new WideMarker(m, Column($"{m}_x_px"), Column($"{m}_y_px")))];
 
-    private static NumberColumn Column(string name) => new(name, -Farthest, Farthest);
+    private static NumberColumn Column(string name) => new(name, -PointsReader.Farthest, PointsReader.Farthest);
 
     [GeneratedRegex(@"^(?<m>.+)_(?<a>[xy])_px$")]
     private static partial Regex Pixels();

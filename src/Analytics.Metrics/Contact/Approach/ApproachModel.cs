@@ -11,7 +11,7 @@ namespace Analytics.Metrics.Contact;
 
 /// <summary>
 /// A player's run into contact by his own split fit: from rest, straight ahead, at full effort. Standard errors carry on the covariance of V and T (which holds what a fitted clock offset or run-in costs them)
-/// and the error of body mass, by derivatives; intervals use Student's t with the degrees of freedom of the fit. What a player does in front of an opponent, most often slowing down, is not in it.
+/// and the error of body mass, by derivatives; intervals use Student's t with the degrees of freedom of the fit. What a player does in front of an opponent, most often slowing down, is not in it. Sources: [furusawa1927], [keller1973]; slowing down before tackles from memory.
 /// </summary>
 public sealed record ApproachModel
 {

@@ -13,17 +13,16 @@ internal sealed class ClipSamples
     private readonly List<double> values = [];
     private double? variance = 0;
 
-    private ClipSamples(string name) => Name = name;
-
-    /// <summary>What it is, in words.</summary>
-    public string Name { get; }
+    private ClipSamples()
+    {
+    }
 
     /// <summary>SD of one sample; null when the error of a point is not known.</summary>
     private double? SampleSd => variance is { } v && seconds.Count > 0 ? Math.Sqrt(v / seconds.Count) : null;
 
     /// <summary>The lean of a segment, in degrees.</summary>
     public static ClipSamples Lean(ContactTrial trial, DigitisedClip clip, BodySegment segment)
-        => Of(trial, clip, segment.Name + " lean", [segment.Proximal, segment.Distal], (p, sd) =>
+        => Angle(trial, clip, [segment.Proximal, segment.Distal], (p, sd) =>
         {
             var angle = SegmentAngle.Of(p[0], p[1], sd);
             return (angle.Lean.Degrees, angle.StandardError?.Degrees);
@@ -31,11 +30,11 @@ internal sealed class ClipSamples
 
     /// <summary>Knee flexion, in degrees.</summary>
     public static ClipSamples Knee(ContactTrial trial, DigitisedClip clip, bool far)
-        => Joint(trial, clip, "knee flexion", far, [MarkerRole.Hip, MarkerRole.Knee, MarkerRole.Ankle], JointAngle.Knee);
+        => Joint(trial, clip, far, [MarkerRole.Hip, MarkerRole.Knee, MarkerRole.Ankle], JointAngle.Knee);
 
     /// <summary>Hip flexion, in degrees.</summary>
     public static ClipSamples Hip(ContactTrial trial, DigitisedClip clip, bool far)
-        => Joint(trial, clip, "hip flexion", far, [MarkerRole.Shoulder, MarkerRole.Hip, MarkerRole.Knee], JointAngle.Hip);
+        => Joint(trial, clip, far, [MarkerRole.Shoulder, MarkerRole.Hip, MarkerRole.Knee], JointAngle.Hip);
 
     /// <summary>Where the centre of mass is along the run, in m.</summary>
     public static ClipSamples CentreForward(ContactTrial trial, DigitisedClip clip, CentreOfMass centre)
@@ -43,7 +42,7 @@ internal sealed class ClipSamples
         MarkerRole[] roles = [.. centre.Weights.Keys];
         double[] weights = [.. roles.Select(r => centre.Weights[r])];
         var spread = Math.Sqrt(weights.Sum(w => w * w));
-        return Of(trial, clip, "centre of mass", roles, (p, sd) => (p.Select((q, i) => weights[i] * q.XMetres).Sum(), sd?.Metres * spread));
+        return Of(trial, clip, roles, (p, sd) => (p.Select((q, i) => weights[i] * q.XMetres).Sum(), sd?.Metres * spread));
     }
 
     /// <summary>
@@ -77,16 +76,28 @@ internal sealed class ClipSamples
         return new(mean, sample is { } v ? v / near.Length : double.NaN, 0, 0, near.Length);
     }
 
-    private static ClipSamples Joint(ContactTrial trial, DigitisedClip clip, string name, bool far, MarkerRole[] roles, Func<PlanePoint, PlanePoint, PlanePoint, Quantities.Length?, JointAngle> angle)
-        => Of(trial, clip, far ? "far " + name : name, far ? [.. roles.Select(r => r.Far())] : roles, (p, sd) =>
+    private static ClipSamples Joint(ContactTrial trial, DigitisedClip clip, bool far, MarkerRole[] roles, Func<PlanePoint, PlanePoint, PlanePoint, Quantities.Length?, JointAngle> angle)
+        => Angle(trial, clip, far ? [.. roles.Select(r => r.Far())] : roles, (p, sd) =>
         {
             var at = angle(p[0], p[1], p[2], sd);
             return (at.Value.Degrees, at.StandardError?.Degrees);
         });
 
-    private static ClipSamples Of(ContactTrial trial, DigitisedClip clip, string name, MarkerRole[] roles, Func<PlanePoint[], Quantities.Length?, (double Value, double? Sd)> figure)
+    // Angles run on past a half turn.
+    private static ClipSamples Angle(ContactTrial trial, DigitisedClip clip, MarkerRole[] roles, Func<PlanePoint[], Quantities.Length?, (double Degrees, double? Sd)> angle)
     {
-        var series = new ClipSamples(name);
+        var before = double.NaN;
+        return Of(trial, clip, roles, (points, sd) =>
+        {
+            var at = angle(points, sd);
+            before = double.IsNaN(before) ? at.Degrees : before + Math.IEEERemainder(at.Degrees - before, 360);
+            return (before, at.Sd);
+        });
+    }
+
+    private static ClipSamples Of(ContactTrial trial, DigitisedClip clip, MarkerRole[] roles, Func<PlanePoint[], Quantities.Length?, (double Value, double? Sd)> figure)
+    {
+        var series = new ClipSamples();
         MarkerTrack[] tracks = [.. roles.Select(r => clip[r])];
         for (var i = 0; i < clip.Count; i++)
         {
@@ -94,8 +105,6 @@ internal sealed class ClipSamples
             PlanePoint[] points = [.. tracks.Select(t => t[i]!.Value)];
             var delay = ExposedTogether(trial, clip, tracks, points, i);
             var (value, sd) = figure(points, clip.PointSd);
-            // Angles run on past a half turn.
-            if (name != "centre of mass" && series.values.Count > 0) value = series.values[^1] + Math.IEEERemainder(value - series.values[^1], 360);
             series.seconds.Add(clip.Clock.Time(clip.FirstFrame + i).Seconds + delay);
             series.values.Add(value);
             series.variance = sd * sd + series.variance;

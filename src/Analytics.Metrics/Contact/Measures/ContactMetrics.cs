@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Trials;
 
@@ -24,7 +25,7 @@ internal static class ContactMetrics
             PlausibleHigh = 3,
             Meaning = "From first movement to the first touch over the gap of the drill, by the frames of a clip.",
             Formula = "frames between the two events/frame rate, rows and halves of frames corrected [s]; one series for each gap",
-            Sources = ["winter2009"],
+            Sources = [],
         },
         Posture("contact_shin_lean", "Shin lean at contact", "How far the shin of the leg on the ground (the lower ankle) leans forward from upright just before the first touch.", 80, m => m.GroundShinLean),
         Posture("contact_trunk_lean", "Trunk lean at contact", "How far the trunk leans forward from upright just before the first touch.", 95, m => m.At(ReviewMoment.Contact).TrunkLean),
@@ -60,7 +61,7 @@ internal static class ContactMetrics
             PlausibleHigh = 1800,
             Meaning = "Body mass times speed at contact: what is carried, not how hard to hit.",
             Formula = "body mass [kg] · speed at contact [m/s]",
-            Sources = ["winter2009"],
+            Sources = ["baker2008"],
         },
         new()
         {
@@ -99,14 +100,20 @@ internal static class ContactMetrics
         Sources = ["winter2009"],
     };
 
+    // Six metrics ask for the same repetitions; they are measured once a day.
+    private static readonly ConditionalWeakTable<AthleteDay, IReadOnlyList<ContactMeasures>> Measured = [];
+
     private static IEnumerable<TrialValue> Read(AthleteDay day, Func<ContactMeasures, TrialValue?> value)
+        => from repetition in Measured.GetValue(day, Measure)
+           let made = value(repetition)
+           where made is not null
+           select made with { Series = Series(repetition.Trial) };
+
+    private static IReadOnlyList<ContactMeasures> Measure(AthleteDay day)
     {
         ContactTrial[] trials = [.. day.Of<ContactTrial>().Where(t => EventTiming.Fault(t) is null)];
         var judgement = JudgementError.OfRepeats(trials);
-        return from trial in trials
-               let made = value(ContactMeasures.Of(trial, judgement, day.BodyMass))
-               where made is not null
-               select made with { Series = Series(trial) };
+        return [.. trials.Select(t => ContactMeasures.Of(t, judgement, day.BodyMass))];
     }
 
     private static TrialValue? Value(ContactMeasure measure)

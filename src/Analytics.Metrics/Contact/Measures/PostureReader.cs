@@ -32,7 +32,7 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
         if (WhyNot(MarkerRole.Shoulder, MarkerRole.Hip) is { } reason) return ContactMeasure.None(Name, "°", reason);
         var (trunk, frame) = (ClipSamples.Lean(trial, trial.Digitised!, BodySegment.Trunk), trial.Digitised!.Clock.Interval.Seconds);
         if (AtContact(trunk, frame) is not { } touch) return ContactMeasure.None(Name, "°", "too few points just before contact");
-        var later = contact.TrueSeconds + GiveSeconds;
+        var later = contact.Seconds + GiveSeconds;
         // The trunk turns fast here: a short curve, well clear of the touch itself.
         if (trunk.At(later, GiveReachSeconds, frame, 2) is not { } after) return ContactMeasure.None(Name, "°", "the points do not go on for 0.15 s after contact");
         return new(Name, "°", MomentFigure.Of(after.Value - touch.Value, after.ValueVariance + touch.ValueVariance, after.Slope - touch.Slope, after.SlopeVariance + touch.SlopeVariance, contact, touch.Samples + after.Samples,
@@ -56,7 +56,7 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
         double[] heights =
         [
             .. Enumerable.Range(0, clip.Count)
-                .Where(i => clip.Clock.Time(clip.FirstFrame + i).Seconds is var t && t < contact.TrueSeconds && t >= contact.TrueSeconds - (ReachSeconds / 2) && clip[role][i] is not null)
+                .Where(i => clip.Clock.Time(clip.FirstFrame + i).Seconds is var t && t < contact.Seconds && t >= contact.Seconds - (ReachSeconds / 2) && clip[role][i] is not null)
                 .Select(i => clip[role][i]!.Value.YMetres),
         ];
         return heights.Length == 0 ? null : heights.Average();
@@ -77,14 +77,14 @@ internal sealed class PostureReader(ContactTrial trial, EventMoment first, Event
         }
         var (at, when, method) = moment switch
         {
-            ReviewMoment.FirstMovement => (samples.Before(first.TrueSeconds, ReachSeconds, frame), first, "mean over up to 0.1 s before the first movement"),
-            ReviewMoment.MidWay => (samples.At(midWay.TrueSeconds, ReachSeconds / 2, frame, 3), midWay, Method + " around"),
+            ReviewMoment.FirstMovement => (samples.Before(first.Seconds, ReachSeconds, frame), first, "mean over up to 0.1 s before the first movement"),
+            ReviewMoment.MidWay => (samples.At(midWay.Seconds, ReachSeconds / 2, frame, 3), midWay, Method + " around"),
             _ => (AtContact(samples, frame), contact, Method + " before"),
         };
         return at is { } found ? new(name, "°", MomentFigure.Of(found, when, $"{name}, {method}"), "") : ContactMeasure.None(name, "°", "too few points near this moment");
     }
 
-    private LocalValue? AtContact(ClipSamples samples, double frame) => samples.At(contact.TrueSeconds, ReachSeconds, frame, 3, contact.TrueSeconds);
+    private LocalValue? AtContact(ClipSamples samples, double frame) => samples.At(contact.Seconds, ReachSeconds, frame, 3, contact.Seconds);
 
     /// <summary>Why an angle cannot be read; null when it can.</summary>
     private string? WhyNot(params MarkerRole[] needed)

@@ -31,11 +31,11 @@ internal static class SpeedReader
         if (centre.MassShare < LeastShare)
             return ContactMeasure.None(Name, "m/s", FormattableString.Invariant($"the markers show {100 * centre.MassShare:0} % of body mass; shoulder, hips, knees and ankles are needed"));
         var samples = ClipSamples.CentreForward(trial, clip, centre);
-        if (samples.At(contact.TrueSeconds, ReachSeconds, clip.Clock.Interval.Seconds, 3, contact.TrueSeconds) is not { } at)
+        if (samples.At(contact.Seconds, ReachSeconds, clip.Clock.Interval.Seconds, 3, contact.Seconds) is not { } at)
             return ContactMeasure.None(Name, "m/s", "too few points of the whole body just before contact");
         double scale = (clip.ScaleRelativeSd ?? 0) * at.Slope, unseen = (1 - Math.Min(1, centre.MassShare)) * UnseenSpeed;
         // The moment moves a speed by the acceleration, here that of a run not yet at its top: from the curve's own second half.
-        var acceleration = samples.At(contact.TrueSeconds - (ReachSeconds / 2), ReachSeconds / 2, clip.Clock.Interval.Seconds, 2, contact.TrueSeconds) is { } middle
+        var acceleration = samples.At(contact.Seconds - (ReachSeconds / 2), ReachSeconds / 2, clip.Clock.Interval.Seconds, 2, contact.Seconds) is { } middle
             ? (at.Slope - middle.Slope) / (ReachSeconds / 2) : 0;
         return new(Name, "m/s", MomentFigure.Of(at.Slope, at.SlopeVariance + (scale * scale) + (unseen * unseen), acceleration, 0, contact, at.Samples,
             FormattableString.Invariant($"centre of {100 * centre.MassShare:0} % of body mass, cubic through the points within {ReachSeconds} s before contact")), "");

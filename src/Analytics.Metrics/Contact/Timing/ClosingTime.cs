@@ -3,7 +3,7 @@ using Analytics.Quantities;
 
 namespace Analytics.Metrics.Contact;
 
-/// <summary>When two players who close a gap meet, or words why they do not.</summary>
+/// <summary>When two players who close a gap meet, or words why they do not. Constant acceleration: kinematics of any textbook; two standing starts: the sprint of [keller1973].</summary>
 public sealed record ClosingTime
 {
     private ClosingTime(Duration? time, Speed? closing, string? whyNot) => (Time, ClosingSpeed, WhyNot) = (time, closing, whyNot);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Analytics.Metrics.Trials;
 using Analytics.Quantities;
+using Analytics.Statistics.Reliability;
 
 namespace Analytics.Metrics.Contact;
 
@@ -31,14 +32,9 @@ public sealed record JudgementError(EventJudgement FirstMovement, EventJudgement
 
     private static EventJudgement Pool(ContactTrial[] repeated, Func<ContactReading, EventReading> which)
     {
-        var (squares, df) = (0.0, 0);
-        foreach (var trial in repeated)
-        {
-            double[] times = [.. trial.Readings.Select(r => EventTiming.Seconds(trial.Clock, which(r), trial.Shutter))];
-            var mean = times.Average();
-            (squares, df) = (squares + times.Sum(t => (t - mean) * (t - mean)), df + times.Length - 1);
-        }
-        return new(Duration.FromSeconds(Math.Sqrt(squares / df)), df,
+        var pooled = TypicalErrors.FromAttempts([.. repeated.Select(t => (double[])[.. t.Readings.Select(r => EventTiming.Seconds(t.Clock, which(r), t.Shutter))])]);
+        var df = (int)pooled.DegreesOfFreedom;
+        return new(Duration.FromSeconds(pooled.Value), df,
             string.Create(CultureInfo.InvariantCulture, $"repeat readings of {repeated.Length} {(repeated.Length == 1 ? "clip" : "clips")}, {df} df"));
     }
 }
