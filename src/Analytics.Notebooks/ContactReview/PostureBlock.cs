@@ -27,7 +27,7 @@ internal static class PostureBlock
         var shown = Shown(day);
         if (shown.Count == 0) return new Section("Posture into contact", "", new Note("No repetition was digitised; frames alone give times only."));
         return new Section("Posture into contact",
-            "One repetition a player, the one nearest to his mean time. Leans are from upright, forward positive; the side towards the camera is drawn thick. After \u00b1 stands half the 95\u2009% interval.",
+            "One repetition a player, the one nearest to his mean time. Leans are from upright, forward positive; the side towards the camera is drawn thick. After \u00b1 stands half the 95\u2009% interval, rounded up.",
             new SideBySide(shown.Select(s => Sticks(day, s.Player, s.Repetition))));
     }
 
@@ -97,7 +97,7 @@ internal static class PostureBlock
         };
     }
 
-    private static string Say(string what, Estimate? estimate) => estimate is { } e ? $"{what} {Look.Figures.Plain(e.Value, 0)}\u00b0{(e.Interval is { } i ? $"\u00b1{Look.Figures.Plain((i.High - i.Low) / 2, 0)}" : "")}" : "";
+    private static string Say(string what, Estimate? estimate) => estimate is { } e ? $"{what} {Look.Figures.Plain(e.Value, 0)}\u00b0{(e.Interval is { } i ? $"\u2060\u00b1{Look.Figures.Plain(Math.Ceiling((i.High - i.Low) / 2), 0)}" : "")}" : "";
 
     internal static string Name(ReviewMoment moment) => moment switch { ReviewMoment.FirstMovement => "First movement", ReviewMoment.MidWay => "Mid-way", _ => "Contact" };
 }
