@@ -23,6 +23,9 @@ public sealed record Athlete
     /// <summary>Year of birth, if given.</summary>
     public int? BirthYear { get; init; }
 
+    /// <summary>Years of structured strength training before the season, if given.</summary>
+    public double? TrainingYears { get; init; }
+
     /// <summary>Spells in which the athlete was not fully available.</summary>
     public IReadOnlyList<Absence> Absences { get; init; } = [];
 }

@@ -6,7 +6,7 @@ namespace Analytics.Season;
 /// <summary>A season as data frames, for looking at it freely in a notebook. All numbers are in SI units, named in the column.</summary>
 public static class SeasonFrames
 {
-    /// <summary>The athletes: <c>athlete_id, name, position, group, stature_m, birth_year</c>.</summary>
+    /// <summary>The athletes: <c>athlete_id, name, position, group, stature_m, birth_year, training_years</c>.</summary>
     /// <param name="season">The season.</param>
     public static DataFrame Athletes(SeasonData season) => new(
         Text("athlete_id", season.Athletes.Select(a => a.Id)),
@@ -14,7 +14,8 @@ public static class SeasonFrames
         Text("position", season.Athletes.Select(a => a.Position)),
         Text("group", season.Athletes.Select(a => a.Group)),
         new DoubleDataFrameColumn("stature_m", season.Athletes.Select(a => a.Stature?.Metres)),
-        new Int32DataFrameColumn("birth_year", season.Athletes.Select(a => a.BirthYear)));
+        new Int32DataFrameColumn("birth_year", season.Athletes.Select(a => a.BirthYear)),
+        new DoubleDataFrameColumn("training_years", season.Athletes.Select(a => a.TrainingYears)));
 
     /// <summary>
     /// The trials, one row for each value measured: <c>date, athlete_id, kind, test, attempt, measure, value, unit</c>.

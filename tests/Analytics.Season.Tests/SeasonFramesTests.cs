@@ -7,13 +7,13 @@ public sealed class SeasonFramesTests
     [Fact]
     public void Athletes_OneRowEach_KeepMissingValuesMissing()
     {
-        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in\nP002,Ben Vale,LB,Linebackers,\nP001,Ada Stone,LB,Linebackers,72\n");
+        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in,training_years\nP002,Ben Vale,LB,Linebackers,,\nP001,Ada Stone,LB,Linebackers,72,3.5\n");
 
         var frame = SeasonFrames.Athletes(season.Read());
 
-        Assert.Equal(["athlete_id", "name", "position", "group", "stature_m", "birth_year"], frame.Columns.Select(c => c.Name));
-        Assert.Equal(["P001", "Ada Stone", "LB", "Linebackers", 1.8288, null], frame.Rows[0]);
-        Assert.Equal(["P002", "Ben Vale", "LB", "Linebackers", null, null], frame.Rows[1]);
+        Assert.Equal(["athlete_id", "name", "position", "group", "stature_m", "birth_year", "training_years"], frame.Columns.Select(c => c.Name));
+        Assert.Equal(["P001", "Ada Stone", "LB", "Linebackers", 1.8288, null, 3.5], frame.Rows[0]);
+        Assert.Equal(["P002", "Ben Vale", "LB", "Linebackers", null, null, null], frame.Rows[1]);
     }
 
     [Fact]

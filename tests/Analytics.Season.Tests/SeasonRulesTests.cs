@@ -59,14 +59,22 @@ public sealed class SeasonRulesTests
     }
 
     [Fact]
+    public void Read_TrainingYears_AreYearsWithDecimalsOrNotKnown()
+    {
+        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,training_years\nP001,Ada Stone,3.5\nP002,Ben Vale,0\nP003,Cal Reed,\n");
+
+        Assert.Equal([3.5, 0, null], season.Read().Athletes.Select(a => a.TrainingYears));
+    }
+
+    [Fact]
     public void Read_WrongOptionalCellOfAthlete_LeavesOutTheCellOnly()
     {
-        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in,birth_year\nP001,Ada Stone,LB,,184,1884\n").With(First + "body.csv", "athlete_id,mass_lb\nP001,225\n");
+        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in,birth_year,training_years\nP001,Ada Stone,LB,,184,1884,2019\n").With(First + "body.csv", "athlete_id,mass_lb\nP001,225\n");
 
         var data = season.Read();
 
-        Assert.Equal(("LB", null, null), (data.Athletes[0].Group, data.Athletes[0].Stature, data.Athletes[0].BirthYear));
-        Assert.Equal([("stature_in", 0), ("birth_year", 0)], data.HeldBack.Select(h => (h.Column, h.Rows)));
+        Assert.Equal(("LB", null, null, null), (data.Athletes[0].Group, data.Athletes[0].Stature, data.Athletes[0].BirthYear, data.Athletes[0].TrainingYears));
+        Assert.Equal([("stature_in", 0), ("birth_year", 0), ("training_years", 0)], data.HeldBack.Select(h => (h.Column, h.Rows)));
         Assert.Contains("184 in is outside the allowed 47.3 to 94.4 in; it looks like cm; the cell was left out, the athlete kept", data.HeldBack[0].Reason, StringComparison.Ordinal);
         Assert.Equal((2, 0), (data.RowsKept, data.RowsHeldBack));
         Assert.Equal(2, SeasonCheckText.ExitCode(data));

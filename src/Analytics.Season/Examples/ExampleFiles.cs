@@ -28,10 +28,10 @@ internal static class ExampleFiles
 
             """),
         ("athletes.csv", """
-            athlete_id,name,position,group,stature_in,birth_year
-            P001,Example Lineman,OT,Offensive line,77,2001
-            P002,Example Linebacker,LB,Linebackers,73,2002
-            P003,Example Receiver,WR,Receivers,71,2003
+            athlete_id,name,position,group,stature_in,birth_year,training_years
+            P001,Example Lineman,OT,Offensive line,77,2001,6
+            P002,Example Linebacker,LB,Linebackers,73,2002,4.5
+            P003,Example Receiver,WR,Receivers,71,2003,
 
             """),
         ("availability.csv", """

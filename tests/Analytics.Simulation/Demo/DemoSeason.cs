@@ -33,7 +33,7 @@ public static class DemoSeason
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
         {
             ["season.json"] = SeasonSheets.Settings(options.WithClips),
-            ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(players)),
+            ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(seed, players, options.WithMess)),
             ["availability.csv"] = CsvText.Plain.Write(SeasonSheets.Spells(spells, players)),
             ["sessions.csv"] = CsvText.Plain.Write(SeasonSheets.Sessions(seed, players, spells)),
         };

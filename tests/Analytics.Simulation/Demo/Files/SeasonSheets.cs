@@ -34,10 +34,16 @@ public static class SeasonSheets
           }
         """);
 
-    public static Sheet Athletes(IReadOnlyList<Player> players)
+    /// <summary>The squad; with the mess, one in twenty never said how long he has trained.</summary>
+    public static Sheet Athletes(ulong seed, IReadOnlyList<Player> players, bool withMess)
     {
-        var sheet = new Sheet("athletes", "athlete_id", "name", "position", "group", "stature_in", "birth_year");
-        foreach (var p in players) sheet.Add(p.Id, p.Name, p.Position, p.Group, p.StatureInches, p.BirthYear);
+        var sheet = new Sheet("athletes", "athlete_id", "name", "position", "group", "stature_in", "birth_year", "training_years");
+        foreach (var p in players)
+        {
+            var unsaid = withMess && RandomNumbers.For(seed, "training years unsaid", p.Index).Chance(0.05);
+            sheet.Add(p.Id, p.Name, p.Position, p.Group, p.StatureInches, p.BirthYear, unsaid ? null : p.TrainingYears);
+        }
+
         return sheet;
     }
 
