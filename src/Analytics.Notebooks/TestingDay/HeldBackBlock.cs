@@ -13,7 +13,7 @@ internal static class HeldBackBlock
         var season = day.Season;
         var headline = $"{season.RowsRead} rows read, {season.RowsKept} kept, {season.RowsHeldBack} held back.";
         var prefix = "testing/" + day.Today.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-        var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal)).ToList();
+        var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal) || r.File.Contains("/" + prefix, StringComparison.Ordinal)).ToList();
         var other = season.HeldBack.Except(today).ToList();
         List<Block> blocks = [new Callout(headline, season.HeldBack.Count == 0 ? [] : [$"{From(today.Sum(r => r.Rows), other.Sum(r => r.Rows))} Nothing below was used."])];
         if (today.Count > 0) blocks.Add(Table(day, "Held back from today's sheets", today));
