@@ -8,12 +8,14 @@ try
         case "sprint-starts": return SprintStartsCommand.Run(new Arguments(args[1..]), Console.Out);
         case "error-rates": return ErrorRatesCommand.Run(new Arguments(args[1..]), Console.Out);
         case "clip-study": return ClipStudyCommand.Run(new Arguments(args[1..]), Console.Out);
+        case "season-study": return SeasonStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         default:
             Console.Error.WriteLine("Commands:");
             Console.Error.WriteLine("  " + DemoCommand.Usage);
             Console.Error.WriteLine("  " + SprintStartsCommand.Usage);
             Console.Error.WriteLine("  " + ErrorRatesCommand.Usage);
             Console.Error.WriteLine("  " + ClipStudyCommand.Usage);
+            Console.Error.WriteLine("  " + SeasonStudyCommand.Usage);
             return 1;
     }
 }

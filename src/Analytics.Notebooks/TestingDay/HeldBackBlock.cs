@@ -16,7 +16,7 @@ internal static class HeldBackBlock
     public static Block Of(SeasonData season, DateOnly day)
     {
         var prefix = "testing/" + day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal)).ToList();
+        var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal) || r.File.Contains("/" + prefix, StringComparison.Ordinal)).ToList();
         var other = season.HeldBack.Except(today).ToList();
         List<Block> blocks = [new Callout(Headline(season), season.HeldBack.Count == 0 ? [] : [$"{From(today.Sum(r => r.Rows), other.Sum(r => r.Rows))} Nothing below was used."])];
         if (today.Count > 0) blocks.Add(Table(season, "Held back from today's sheets", today));

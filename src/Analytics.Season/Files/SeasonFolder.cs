@@ -10,8 +10,15 @@ internal sealed class SeasonFolder
     public const long LargestFile = 512L * 1024 * 1024;
 
     private readonly string root;
+    private volatile bool hadTrouble;
 
     private SeasonFolder(string root) => this.root = root;
+
+    /// <summary>Full path of the folder, links in its last part followed.</summary>
+    public string Root => new DirectoryInfo(root).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root;
+
+    /// <summary>Whether the disk refused something, such as a file that another program holds.</summary>
+    public bool HadTrouble => hadTrouble;
 
     /// <summary>Opens a season folder.</summary>
     /// <exception cref="SeasonException">Missing, not a folder, or not readable.</exception>
@@ -54,6 +61,7 @@ internal sealed class SeasonFolder
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
+            hadTrouble = true;
             throw new InputFault($"the folder cannot be listed: {Plain(error)}.", "Check that it exists and that you may read it.");
         }
     }
@@ -76,6 +84,7 @@ internal sealed class SeasonFolder
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
+            hadTrouble = true;
             throw new InputFault($"the file cannot be read: {Plain(error)}.", "Close it in other programs and check that you may read it.");
         }
     }

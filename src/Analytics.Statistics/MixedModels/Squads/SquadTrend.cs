@@ -69,7 +69,20 @@ public sealed record TrendRow(string Athlete, string Group, double Day, double V
 /// <param name="Athletes">Athletes tested then.</param>
 /// <param name="Mean">The mean with its doubt.</param>
 /// <param name="SinceFirst">Change since the first day of the squad or group, with its doubt; null on that day.</param>
-public sealed record TrendMean(string? Group, double Day, int Athletes, FixedEffect Mean, FixedEffect? SinceFirst);
+public sealed record TrendMean(string? Group, double Day, int Athletes, FixedEffect Mean, FixedEffect? SinceFirst)
+{
+    /// <summary>
+    /// The same of these athletes themselves (all in the model, those who missed the day by what they showed on others), where <see cref="Mean"/> and
+    /// <see cref="SinceFirst"/> speak of the population they come from. Narrower: how athletes differ is no error of their own mean.
+    /// </summary>
+    public required OwnTrend Own { get; init; }
+}
+
+/// <summary>A mean of the athletes in the model themselves.</summary>
+/// <param name="Mean">Mean true level on the day.</param>
+/// <param name="SinceFirst">Mean true change since the first day; null on that day.</param>
+/// <param name="Levels">Predicted true level of every athlete on the day, in one order on all days.</param>
+public sealed record OwnTrend(OwnMean Mean, OwnMean? SinceFirst, IReadOnlyList<double> Levels);
 
 /// <summary>A straight-line change.</summary>
 /// <param name="Group">The group; null for the squad.</param>

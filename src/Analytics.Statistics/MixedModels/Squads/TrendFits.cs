@@ -55,16 +55,20 @@ internal sealed class TrendFits
         var design = Start().WithoutIntercept().Factor(Cell, [.. keys.Select(k => labels[k])]);
         if (Fit(design, "means by day") is not { } model) return [];
         var first = cells.GroupBy(c => c.Group ?? string.Empty).ToDictionary(g => g.Key, g => g.First());
+        var own = _rows.GroupBy(r => group(r) ?? string.Empty).ToDictionary(g => g.Key, g => OwnLevels.Of(model, [.. g.Select(r => r.Athlete).Distinct()]));
+        var tested = _rows.GroupBy(r => (group(r), r.Day)).ToDictionary(g => g.Key, g => g.Select(r => r.Athlete).Distinct().Count());
         return
         [
             .. cells.Select(cell =>
             {
                 var (start, name) = (first[cell.Group ?? string.Empty], Name(cell.Group, cell.Day));
-                var count = _rows.Where(r => (group(r), r.Day) == cell).Select(r => r.Athlete).Distinct().Count();
-                var point = new ModelPoint().With(Cell, labels[cell]);
+                var (point, from) = (Point(labels[cell], cell.Day), Point(labels[start], start.Day));
+                var (since, levels) = ($"{name} since {Number(start.Day)}", own[cell.Group ?? string.Empty]);
                 return new TrendMean(
-                    cell.Group, cell.Day, count, model.MeanAt(name, point, _level),
-                    cell == start ? null : model.Difference($"{name} since {Number(start.Day)}", point, new ModelPoint().With(Cell, labels[start]), _level));
+                    cell.Group, cell.Day, tested[cell], model.MeanAt(name, point, _level), cell == start ? null : model.Difference(since, point, from, _level))
+                {
+                    Own = new(levels.MeanAt(name, point, _level), cell == start ? null : levels.Difference(since, point, from, _level), levels.At(point)),
+                };
             }),
         ];
     }
@@ -117,6 +121,8 @@ internal sealed class TrendFits
         if (plain.Ending != MixedEnding.Converged) _remarks.Add($"{what}: {plain.Explanation}");
         return plain.Model;
     }
+
+    private static ModelPoint Point(string label, double day) => new ModelPoint().With(Cell, label).With(Day, day);
 
     private static string Name(string? group, double day) => $"{group ?? "squad"}, {Number(day)}";
 
