@@ -78,7 +78,7 @@ public sealed record MetricDay
 
     internal static string Name(string series) => series.Length == 0 ? "an unnamed method" : series;
 
-    private static DayValue DayValueOf(Metric metric, string id, DateOnly date, IReadOnlyList<TrialValue> attempts)
+    internal static DayValue DayValueOf(Metric metric, string id, DateOnly date, IReadOnlyList<TrialValue> attempts)
     {
         if (metric.Rule == TrialRule.Mean)
         {

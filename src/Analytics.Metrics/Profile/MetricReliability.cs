@@ -66,10 +66,20 @@ public sealed record MetricReliability
         ArgumentNullException.ThrowIfNull(metric);
         ArgumentNullException.ThrowIfNull(retests);
         ArgumentNullException.ThrowIfNull(days);
+        return Of(metric, series, retests, cautions => SameDayError.Find(metric, series, days, cautions), minimumRetested);
+    }
+
+    /// <summary>The same with values of all testing days made already.</summary>
+    internal static MetricReliability Of(SquadProfile profile, Metric metric, string? series, IEnumerable<DayValue> values)
+        => Of(metric, series, profile.Retests, cautions => SameDayError.Find(metric, values, cautions), profile.MinimumRetested);
+
+    private static MetricReliability Of(
+        Metric metric, string? series, IReadOnlyList<RepeatDays> retests, Func<List<string>, MetricReliability?> sameDay, int minimumRetested)
+    {
         var cautions = new List<string>();
         return RetestError.Find(metric, series, retests, minimumRetested, cautions)
             ?? Published(metric, series, cautions)
-            ?? SameDayError.Find(metric, series, days, cautions)
+            ?? sameDay(cautions)
             ?? new()
             {
                 Metric = metric,

@@ -13,9 +13,12 @@ internal static class SameDayError
 
     public static MetricReliability? Find(
         Metric metric, string? series, IReadOnlyList<IReadOnlyList<AthleteDay>> days, List<string> cautions)
+        => Find(metric, days.SelectMany(d => MetricDay.Of(metric, d, series).Values), cautions);
+
+    /// <summary>From values made already.</summary>
+    public static MetricReliability? Find(Metric metric, IEnumerable<DayValue> values, List<string> cautions)
     {
-        var attempts = days.SelectMany(d => MetricDay.Of(metric, d, series).Values)
-            .Select(v => (IReadOnlyList<double>)[.. v.Attempts.Select(a => a.Value)]).Where(a => a.Count > 1).ToList();
+        var attempts = values.Select(v => (IReadOnlyList<double>)[.. v.Attempts.Select(a => a.Value)]).Where(a => a.Count > 1).ToList();
         if (attempts.Count < 2) return null;
         var single = TypicalErrors.FromAttempts(attempts);
         if (single.Value <= 0) return null;

@@ -18,9 +18,12 @@ public sealed record WithinGroupSpread(double StandardDeviation, double? ErrorVa
     public double? TrueVariance => StandardDeviation * StandardDeviation - ErrorVariance;
 
     /// <summary>Pools the spread; null when there are too few athletes.</summary>
-    internal static WithinGroupSpread? Of(SquadProfile profile, MetricDay day, MetricReliability reliability)
+    internal static WithinGroupSpread? Of(SquadProfile profile, MetricDay day, MetricReliability reliability) => Of(profile, day.Values, reliability);
+
+    /// <summary>Pools the spread of one value an athlete; null when there are too few athletes.</summary>
+    internal static WithinGroupSpread? Of(SquadProfile profile, IReadOnlyList<DayValue> values, MetricReliability reliability)
     {
-        var groups = day.Values.Where(v => profile.GroupOf(v.AthleteId) is not null)
+        var groups = values.Where(v => profile.GroupOf(v.AthleteId) is not null)
             .GroupBy(v => profile.GroupOf(v.AthleteId)!).Select(g => g.ToArray()).Where(g => g.Length > 1).ToList();
         var df = groups.Sum(g => g.Length - 1);
         if (df < Fewest) return null;
@@ -37,11 +40,15 @@ public sealed record WithinGroupSpread(double StandardDeviation, double? ErrorVa
 
     /// <summary>The smallest worthwhile change: the coach's own figure, else a share of this spread.</summary>
     internal static SmallestWorthwhileChange Worthwhile(SquadProfile profile, MetricDay day, WithinGroupSpread? spread)
+        => Worthwhile(profile, day.Metric.Id, spread, spread is null ? default : day.Values.Max(v => v.Date));
+
+    /// <summary>The same for values of several days, the last of them given for the text.</summary>
+    internal static SmallestWorthwhileChange Worthwhile(SquadProfile profile, string metricId, WithinGroupSpread? spread, DateOnly last)
     {
-        if (profile.Worthwhile.TryGetValue(day.Metric.Id, out var set)) return SmallestWorthwhileChange.Anchored(set, "set by the coach");
+        if (profile.Worthwhile.TryGetValue(metricId, out var set)) return SmallestWorthwhileChange.Anchored(set, "set by the coach");
         if (spread is null) return new(null, $"none: fewer than {Fewest} athletes to compare within groups");
         var among = FormattableString.Invariant(
-            $"athletes of the same group ({spread.Athletes} in {spread.Groups} groups, {day.Values.Max(v => v.Date):d MMMM yyyy})");
+            $"athletes of the same group ({spread.Athletes} in {spread.Groups} groups, {last:d MMMM yyyy})");
         return spread.ErrorVariance is { } error
             ? SmallestWorthwhileChange.OfTrueSpread(spread.StandardDeviation, Math.Sqrt(error), 1, profile.WorthwhileShare, among)
             : SmallestWorthwhileChange.OfObservedSpread(spread.StandardDeviation, profile.WorthwhileShare, among);
