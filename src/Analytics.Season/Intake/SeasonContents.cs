@@ -23,14 +23,20 @@ internal sealed class SeasonContents(SeasonIntake intake)
             var file = intake.Folder.Read(entry.Path);
             intake.Count(file.Path, file.Sha256);
             var settings = SettingsReader.Read(file, intake.Notes);
-            foreach (var id in settings.Worthwhile.Keys.Where(k => MetricCatalogue.All.All(m => m.Id != k)))
-                intake.Note(file.Path, $"'worthwhile.{CellText.Show(id)}' is no known metric and has no effect{(NearWord.Of(id, MetricCatalogue.All.Select(m => m.Id)) is { } near ? $"; did you mean {near}?" : ".")}");
+            NoteUnknown(file.Path, "worthwhile", settings.Worthwhile.Keys);
+            NoteUnknown(file.Path, "test_minutes", settings.TestMinutes.Keys);
             return settings;
         }
         catch (InputFault fault)
         {
             throw new SeasonException($"{entry.Path} cannot be used: {fault.Reason} {fault.Remedy}", fault);
         }
+    }
+
+    private void NoteUnknown(string path, string key, IEnumerable<string> ids)
+    {
+        foreach (var id in ids.Where(k => MetricCatalogue.All.All(m => m.Id != k)))
+            intake.Note(path, $"'{key}.{CellText.Show(id)}' is no known metric and has no effect{(NearWord.Of(id, MetricCatalogue.All.Select(m => m.Id)) is { } near ? $"; did you mean {near}?" : ".")}");
     }
 
     /// <summary>Reads the athlete list.</summary>

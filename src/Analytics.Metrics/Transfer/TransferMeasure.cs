@@ -1,0 +1,71 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Metrics.Seasons;
+
+namespace Analytics.Metrics.Transfer;
+
+/// <summary>A measure as a transfer study sees it: every value turned so that more is better.</summary>
+public sealed record TransferMeasure
+{
+    /// <summary>The metric.</summary>
+    public required Metric Metric { get; init; }
+
+    /// <summary>What is known of the error of its day value.</summary>
+    public required MetricReliability Reliability { get; init; }
+
+    /// <summary>Typical error at the squad's mean, in the metric's unit; null when none is known.</summary>
+    public required double? TypicalError { get; init; }
+
+    /// <summary>Values used: one an athlete and testing day.</summary>
+    public required int Values { get; init; }
+
+    /// <summary>Of these, estimated by an equation from repetitions or the like.</summary>
+    public required int Estimated { get; init; }
+
+    /// <summary>Values on another scale, which take no part.</summary>
+    public required int NotCompared { get; init; }
+
+    /// <summary>
+    /// What regression to the mean alone does: a player one SD above the squad at the start falls back by so much, in the metric's unit, without any true
+    /// change: (1 − reliability of the start) SD. Null when no error is known.
+    /// </summary>
+    public required double? FallBack { get; init; }
+
+    /// <summary>−1 where less is better, else 1: the sense in which gains are counted.</summary>
+    public int Sense => Metric.Better == Direction.Lower ? -1 : 1;
+
+    /// <summary>Whether the metric has a direction; without one "gain" means "more".</summary>
+    public bool HasDirection => Metric.Better != Direction.Neither;
+
+    /// <summary>The label with a small first letter where it is a word.</summary>
+    internal string Name => Metric.Label.Length > 1 && char.IsUpper(Metric.Label[0]) && !char.IsUpper(Metric.Label[1]) ? char.ToLowerInvariant(Metric.Label[0]) + Metric.Label[1..] : Metric.Label;
+
+    /// <summary>Values by athlete and number of the testing day (position in the study's dates), times <see cref="Sense"/>: more is better.</summary>
+    public required IReadOnlyDictionary<(string Athlete, int Day), double> Turned { get; init; }
+
+    internal static TransferMeasure Of(SquadProfile profile, SeasonValues values, TestingCalendar calendar)
+    {
+        var sense = values.Metric.Better == Direction.Lower ? -1 : 1;
+        var turned = new Dictionary<(string, int), double>();
+        var members = profile.Squad.Select(m => m.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var group in values.Values.Where(v => members.Contains(v.AthleteId)).GroupBy(v => (v.AthleteId, Day: calendar.DayOf(v.Date))).Where(g => g.Key.Day >= 0))
+        {
+            // A test begun on one date and finished on another is one testing day.
+            turned[group.Key] = sense * group.Average(v => v.Value);
+        }
+
+        var reliability = values.Reliability(profile);
+        var error = turned.Count == 0 ? null : reliability.ErrorAt(turned.Values.Average(Math.Abs));
+        return new()
+        {
+            Metric = values.Metric,
+            Reliability = reliability,
+            TypicalError = error > 0 ? error : null,
+            Values = turned.Count,
+            Estimated = values.Values.Count(v => v.Equation is not null),
+            NotCompared = values.NotCompared.Count,
+            FallBack = StartFallBack.Of(turned, calendar, error)?.Fall,
+            Turned = turned,
+        };
+    }
+}
