@@ -2,6 +2,7 @@ using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
 using Analytics.Metrics.Sprinting;
+using Analytics.Metrics.Transfer;
 using Analytics.Metrics.Trials;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Notebooks.Units;
@@ -17,6 +18,8 @@ internal sealed class SeasonContext
     private readonly Dictionary<string, SeasonChange> _changes = [];
     private readonly Dictionary<string, Athlete> _athletes;
     private readonly IReadOnlyList<IReadOnlyList<AthleteDay>> _tested;
+    private readonly Lazy<TrainedStretch?> _trained;
+    private readonly Lazy<TransferStudy?> _transfer;
 
     public SeasonContext(SeasonData data, IReadOnlyList<Season.TestingDay> days)
     {
@@ -39,6 +42,8 @@ internal sealed class SeasonContext
         Metrics = [.. SquadGates.Of([.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))], _tested)];
         Measures = SeasonMeasures.Of(this);
         Headlines = SeasonMeasures.Headlines(Measures);
+        _trained = new(() => TrainedStretch.Of(this));
+        _transfer = new(Study);
     }
 
     public SeasonData Data { get; }
@@ -59,8 +64,11 @@ internal sealed class SeasonContext
     /// <summary>The measures with pictures.</summary>
     public IReadOnlyList<Metric> Headlines { get; }
 
-    /// <summary>The stretch of the season in which training was written down.</summary>
-    public TrainedStretch? Trained => TrainedStretch.Of(this);
+    /// <summary>The stretch of the season in which training was written down; null without sessions.</summary>
+    public TrainedStretch? Trained => _trained.Value;
+
+    /// <summary>Weight-room measures beside field measures; null where one side is empty.</summary>
+    public TransferStudy? Transfer => _transfer.Value;
 
     public string Name(string id) => _athletes.TryGetValue(id, out var athlete) ? athlete.Name : id;
 
@@ -75,6 +83,14 @@ internal sealed class SeasonContext
     public SeasonChange Change(Metric metric) => Once(_changes, metric, m => SeasonChange.Of(Profile, Values(m)));
 
     public TestQuality Quality(Metric metric) => TestQuality.Of(Profile, Values(metric), Data.Settings.TestMinutes);
+
+    private TransferStudy? Study()
+    {
+        var (room, field) = (SeasonMeasures.WeightRoom(Measures), SeasonMeasures.Field(Measures));
+        return room.Count == 0 || field.Count == 0 ? null : TransferStudy.Of(
+            Profile, [.. room.Select(Values)], [.. field.Select(Values)], _tested,
+            Squad.ToDictionary(a => a.Id, a => new AthleteBackground(a.TrainingYears, a.BirthYear), StringComparer.Ordinal));
+    }
 
     private static T Once<T>(Dictionary<string, T> known, Metric metric, Func<Metric, T> make)
         => known.TryGetValue(metric.Id, out var made) ? made : known[metric.Id] = make(metric);

@@ -33,6 +33,14 @@ internal static class SeasonMeasures
         return [.. Order.Select(id => season.Metrics.FirstOrDefault(m => m.Id == id)).OfType<Metric>().Where(m => season.Change(m).Athletes.Count >= fewest)];
     }
 
+    /// <summary>What is trained and tested under a roof: lifts, jumps, throws.</summary>
+    public static IReadOnlyList<Metric> WeightRoom(IReadOnlyList<Metric> measures)
+        => [.. measures.Where(m => m.Quality is Quality.MaximalStrength or Quality.ExplosivePower or Quality.ReactiveAbility or Quality.UpperBodyPower)];
+
+    /// <summary>What is done on the field: sprints, turns, momentum, contact.</summary>
+    public static IReadOnlyList<Metric> Field(IReadOnlyList<Metric> measures)
+        => [.. measures.Where(m => m.Quality is Quality.Acceleration or Quality.MaximalSpeed or Quality.Momentum or Quality.ChangeOfDirection)];
+
     /// <summary>The first of each link that is there.</summary>
     public static IReadOnlyList<Metric> Headlines(IReadOnlyList<Metric> measures)
         => [.. Links.Select(link => link.Select(id => measures.FirstOrDefault(m => m.Id == id)).FirstOrDefault(m => m is not null)).OfType<Metric>().DistinctBy(m => m.Id)];
