@@ -14,7 +14,7 @@ public sealed record SeasonData
     /// <summary>The testing days, by date.</summary>
     public required IReadOnlyList<TestingDay> Days { get; init; }
 
-    /// <summary>Training sessions of sessions.csv, in file order, season by season; empty when there is no such file.</summary>
+    /// <summary>Training sessions of sessions.csv, in the order of their first rows, season by season; empty when there is no such file.</summary>
     public IReadOnlyList<TrainingSession> Sessions { get; init; } = [];
 
     /// <summary>

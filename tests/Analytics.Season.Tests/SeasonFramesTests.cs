@@ -17,6 +17,18 @@ public sealed class SeasonFramesTests
     }
 
     [Fact]
+    public void Sessions_OneRowEach_KeepMissingValuesMissing()
+    {
+        using var season = new TemporarySeason().With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe,jump_contacts,lift,sets,repetitions,load_kg\n2026-03-02,P001,power,60,7,40,back_squat,5,5,140\n2026-03-03,P001,,45,,,,,,\n");
+
+        var frame = SeasonFrames.Sessions(season.Read());
+
+        Assert.Equal(["date", "athlete_id", "focus", "minutes", "session_rpe", "session_load_au", "jump_contacts", "volume_load_kg"], frame.Columns.Select(c => c.Name));
+        Assert.Equal([new DateTime(2026, 3, 2), "P001", "power", 60.0, 7.0, 420.0, 40, 3500.0], frame.Rows[0]);
+        Assert.Equal([new DateTime(2026, 3, 3), "P001", "", 45.0, null, null, null, null], frame.Rows[1]);
+    }
+
+    [Fact]
     public void Trials_EveryValue_HasItsRowAndUnit()
     {
         using var season = new TemporarySeason()

@@ -172,17 +172,6 @@ public sealed class SeasonRulesTests
     }
 
     [Fact]
-    public void Read_Sessions_AreTypedRecords()
-    {
-        using var season = new TemporarySeason().With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe,jump_contacts\n2026-03-02,P001,speed,45,6.5,60\n2026-03-03,p002,,,,\n");
-
-        var sessions = season.Read().Sessions;
-
-        Assert.Equal(new TrainingSession { AthleteId = "P001", Date = new DateOnly(2026, 3, 2), Focus = "speed", Minutes = 45, SessionRpe = 6.5, JumpContacts = 60 }, sessions[0]);
-        Assert.Equal(new TrainingSession { AthleteId = "P002", Date = new DateOnly(2026, 3, 3) }, sessions[1]);
-    }
-
-    [Fact]
     public void Read_Settings_AreAllUsed()
     {
         using var season = new TemporarySeason().With("season.json", """

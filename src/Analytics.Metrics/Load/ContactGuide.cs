@@ -1,7 +1,7 @@
 namespace Analytics.Metrics.Load;
 
 /// <summary>
-/// Foot contacts of one plyometric session by experience, as textbooks give them [potachchu2008; from memory]: a guide for planning, conservative, no limit proven
+/// Foot contacts of one plyometric session by experience, as textbooks give them [baechle2008; from memory]: a guide for planning, conservative, no limit proven
 /// by trial. Heavy players do less; 48 to 72 h between sessions.
 /// </summary>
 /// <param name="Level">Experience with jump training.</param>

@@ -40,9 +40,12 @@ internal static class ExampleFiles
 
             """),
         ("sessions.csv", """
-            date,athlete_id,focus,minutes,session_rpe,jump_contacts
-            2026-01-20,P001,max_strength,60,7,20
-            2026-01-20,P002,max_strength,60,6,20
+            date,athlete_id,focus,minutes,session_rpe,jump_contacts,lift,sets,repetitions,load_lb
+            2026-01-20,P001,max_strength,60,7,20,back_squat,5,3,405
+            2026-01-20,P001,max_strength,,,,bench_press,4,5,275
+            2026-01-20,P002,max_strength,60,6,20,,,,
+            2026-01-20,P002,max_strength,,,,back_squat,5,3,355
+            2026-01-23,P003,speed,45,6,30,,,,
 
             """),
         (Day + "body.csv", """

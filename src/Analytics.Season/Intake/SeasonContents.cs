@@ -64,10 +64,10 @@ internal sealed class SeasonContents(SeasonIntake intake)
     /// <summary>Reads the training sessions, if there is a file of them.</summary>
     public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad)
     {
-        var sessions = new List<TrainingSession>();
+        var sessions = new SessionList();
         foreach (var file in Tables("sessions"))
             foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, sessions);
-        return sessions;
+        return sessions.Make();
     }
 
     /// <summary>Reads the testing days.</summary>

@@ -54,31 +54,5 @@ public static class SeasonSheets
         return sheet;
     }
 
-    /// <summary>Six weeks of training before the last testing day: four sessions a week.</summary>
-    public static Sheet Sessions(ulong seed, IReadOnlyList<Player> players, IReadOnlyList<Spell> spells)
-    {
-        var sheet = new Sheet("sessions", "date", "athlete_id", "focus", "minutes", "session_rpe", "jump_contacts");
-        (int Weekday, string Focus, int Minutes, double Effort, int Contacts)[] week =
-            [(0, "max_strength", 75, 7.5, 0), (1, "speed", 60, 6, 24), (3, "power", 65, 6.5, 40), (4, "reactive", 50, 5.5, 96)];
-        for (var weekNumber = 0; weekNumber < 6; weekNumber++)
-        {
-            foreach (var (weekday, focus, minutes, effort, contacts) in week)
-            {
-                var date = new DateOnly(2026, 4, 27).AddDays(7 * weekNumber + weekday);
-                foreach (var player in players)
-                {
-                    var random = RandomNumbers.For(seed, "session " + focus, player.Index, weekNumber);
-                    var rpe = Math.Clamp(Math.Round(random.Normal(effort, 0.9)), 1, 10);
-                    if (random.Chance(0.03) || spells.Any(s => s.Player == player.Index && s.Covers(date))) continue;
-                    // Heavy players do fewer jumps.
-                    var jumps = player.Norm.BoxInches > 12 ? contacts : contacts * 2 / 3;
-                    sheet.Add(Text(date), player.Id, focus, minutes, rpe, jumps);
-                }
-            }
-        }
-
-        return sheet;
-    }
-
     private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }
