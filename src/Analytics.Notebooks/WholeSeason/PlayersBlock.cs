@@ -6,6 +6,7 @@ using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
+using Analytics.Notebooks.Units;
 using Analytics.Statistics.Change;
 
 namespace Analytics.Notebooks.WholeSeason;
@@ -21,9 +22,7 @@ internal static class PlayersBlock
         if (season.Measures.Count == 0) return new Section("Who changed?", "No player did a test on two occasions.");
         return new Section("Who changed?",
             "From each player's own baseline to his last test. A diamond means the change is beyond what test error explains and reaches out of the pale band.",
-            Counts(season),
-            .. season.Headlines.Select(m => Chart(season, m)),
-            .. Tables(season));
+            [Counts(season), .. season.Headlines.Select(m => Chart(season, m)), .. Tables(season)]);
     }
 
     private static DataTable Counts(SeasonContext season) => DataTable.Of("Clear changes, and what chance alone would give", season.Measures, t => t
@@ -77,7 +76,8 @@ internal static class PlayersBlock
     {
         var unit = season.Unit(metric);
         var interval = unit.Of(athlete.Interval);
-        var note = athlete.Verdict.IsClear() ? string.Join("; ", athlete.Doubts) : athlete.Stretch ?? "";
+        string[] stretch = athlete.Stretch is null ? [] : [$"{Words.ShortDate(athlete.Baseline.Value.Date)} to {Words.ShortDate(athlete.Last.Value.Date)} only"];
+        var note = string.Join("; ", athlete.Verdict.IsClear() ? athlete.Doubts.Where(d => d != athlete.Stretch).Concat(stretch) : stretch);
         return new ChangeRow(season.Name(athlete.AthleteId), unit.Of(athlete.Difference), interval?.Low, interval?.High,
             Directions.Of(metric, athlete.Verdict, athlete.Change is not null), season.Athlete(athlete.AthleteId).Position, note);
     }
@@ -93,16 +93,18 @@ internal static class PlayersBlock
             {
                 t.Text("Player", a => new Cell(a.Name, a.Position));
                 foreach (var (metric, byId) in changes)
-                    t.Numeric(Words.Head(metric), season.Unit(metric).Symbol, a => byId.TryGetValue(a.Id, out var own) ? Change(season, metric, own) : Cell.Missing);
+                {
+                    var unit = season.Unit(metric);
+                    var decimals = unit.DecimalsFor(byId.Values.Where(c => c.Verdict.IsClear()).Select(c => c.Interval));
+                    t.Numeric(Words.Head(metric), unit.Symbol, a => byId.TryGetValue(a.Id, out var own) ? Change(metric, own, unit, decimals) : Cell.Missing);
+                }
             });
-            yield return new Folded(string.Create(CultureInfo.InvariantCulture, $"Every player's change: {Words.List([.. part.Select(Words.Short)])}"), [table]);
+            yield return new Folded(string.Create(CultureInfo.InvariantCulture, $"Every player's change, {Words.Short(part[0])} to {Words.Short(part[^1])}"), [table]);
         }
     }
 
-    private static Cell Change(SeasonContext season, Metric metric, AthleteSeason athlete)
+    private static Cell Change(Metric metric, AthleteSeason athlete, ShownUnit unit, int decimals)
     {
-        var unit = season.Unit(metric);
-        var decimals = unit.DecimalsFor([athlete.Interval]);
         var (words, tone) = Verdicts.Words(metric, athlete.Verdict, athlete.Change is not null);
         var limits = Figures.Limits(unit.Of(athlete.Interval?.Low), unit.Of(athlete.Interval?.High), decimals, signed: true);
         return new Cell(Figures.Signed(unit.Of(athlete.Difference), decimals), athlete.Verdict.IsClear() ? $"{limits} {words}" : limits.Length > 0 ? limits : words, tone);

@@ -41,7 +41,7 @@ public sealed class SeasonReport
         var (first, last) = (_season.Days[0].Date, _season.Days[^1].Date);
         var tested = _season.Squad.Count(a => _season.Days.Any(d => d.Athletes.Any(x => x.AthleteId == a.Id && x.Trials.Count > 0)));
         return new ReportHead($"Season report, {_season.Data.Settings.Season}", _season.Data.Settings.Club,
-            $"{Words.PlayersOf(tested, _season.Squad.Count)} tested on {_season.Days.Count} {(_season.Days.Count == 1 ? $"day, {Words.Date(last)}" : $"days, {Words.Date(first)} to {Words.Date(last)}")}");
+            $"{Words.PlayersOf(tested, _season.Squad.Count)} tested on {_season.Days.Count} {(_season.Days.Count == 1 ? $"day, {Words.Date(last)}" : $"days, {(first.Year == last.Year ? Words.ShortDate(first) : Words.Date(first))} to {Words.Date(last)}")}");
     }
 
     /// <summary>The four answers a head coach needs.</summary>

@@ -60,8 +60,8 @@ internal static class TestsBlock
     private static Cell Minutes(TestQuality quality) => quality.Cost switch
     {
         null => new Cell(null, "not known"),
-        { } cost when quality.SquadMinutes is > 0 and var minutes => new Cell(string.Create(CultureInfo.InvariantCulture, $"{minutes:0}"), cost.Basis),
-        { } cost => new Cell("0", cost.Basis),
+        { IsDerived: true } cost => new Cell("0", cost.Basis),
+        { } cost => new Cell(string.Create(CultureInfo.InvariantCulture, $"{quality.SquadMinutes:0}"), cost.Basis == TestMinutes.UsualBasis ? "" : cost.Basis),
     };
 
     // The reason begins with the advice, which has a column of its own.

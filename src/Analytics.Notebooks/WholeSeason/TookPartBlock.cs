@@ -46,5 +46,5 @@ internal static class TookPartBlock
         return season.Squad.Count(a => !tested.Contains(a.Id) && StatusOn(a, day.Date) is null);
     }
 
-    private static string Named(string what, IReadOnlyList<Athlete> athletes) => athletes.Count == 0 ? "" : $"{what}: {string.Join(", ", athletes.Select(a => a.Name))}.";
+    private static string Named(string what, List<Athlete> athletes) => athletes.Count == 0 ? "" : $"{what}: {string.Join(", ", athletes.Select(a => a.Name))}.";
 }

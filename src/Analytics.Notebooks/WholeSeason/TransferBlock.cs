@@ -49,6 +49,7 @@ internal static class TransferBlock
 
     private static IntervalPlot Picture(TransferStudy study) => new()
     {
+        Still = true,
         Title = "Gain with gain, every pair",
         NameHead = "Pair",
         Axis = new Axis("correlation of gains", "", 2),

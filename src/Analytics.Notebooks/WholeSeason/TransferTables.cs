@@ -27,7 +27,7 @@ internal static class TransferTables
         new Note("Over the season: both measures rise in anybody who trains, so this figure alone says nothing about transfer. Errors alone: what one good day in both tests gives. Falling back alone: what regression to the mean from the starting levels gives. "
             + $"Background: {study.Pairs.Select(p => p.Background?.Basis).OfType<string>().FirstOrDefault() ?? "not known"}; what remains is the correlation of the gains with that held fixed. Intervals here are those of single pairs."),
         DataTable.Of("Field change for each worthwhile weight-room change", study.Pairs.Where(p => p.Slope is not null), t => t
-            .Text("Pair", Name)
+            .Text("Pair", p => Name(p))
             .Numeric("For each", "", p => Step(season, p) is { } step ? new Cell(season.Unit(p.WeightRoom.Metric).ChangeText(step * p.WeightRoom.Sense, null)) : Cell.Missing)
             .Numeric("Field change, scatter allowed", "", p => Slope(season, p, p.Slope!.Slope, p.Slope.Interval))
             .Numeric("By a line with error in both", "", p => Slope(season, p, p.Slope!.Deming, p.Slope.DemingInterval))

@@ -5,6 +5,9 @@ using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
+using Analytics.Notebooks.Units;
+using Analytics.Statistics.Change;
+using TrendPoint = Analytics.Notebooks.Charts.TrendPoint;
 
 namespace Analytics.Notebooks.WholeSeason;
 
@@ -17,10 +20,10 @@ internal static class TrendBlock
         var first = season.Trend(season.Headlines[0]);
         return new Section("How the season went",
             "The line is the mean of the players with its 95\u2009% interval, the thin lines behind are single players.",
-            new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, $"{m.Label}"))),
+            [new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, m.Label))),
             GroupTable(season),
             .. season.Headlines.Where(m => season.Trend(m).Groups.Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.Trend(m).Groups.Select(g => Panel(season, m, g.Group, g.Group!)))])),
-            new Note(first.Periods.Rule));
+            new Note(first.Periods.Rule)]);
     }
 
     private static TrendPanel Panel(SeasonContext season, Metric metric, string? group, string title)
@@ -30,6 +33,7 @@ internal static class TrendBlock
         var course = group is null ? trend.Squad : trend.Groups.First(g => g.Group == group);
         return new TrendPanel
         {
+            Still = group is not null,
             Title = title,
             TitleNote = group is null ? Words.Scale(trend.Values.Series) : course.Athletes == 1 ? "1 player" : $"{course.Athletes} players",
             Axis = new Axis(Words.Short(metric), unit.Symbol, unit.Decimals, Directions.Of(metric)),
@@ -49,19 +53,17 @@ internal static class TrendBlock
         t.Text("Group", g => g ?? "Squad");
         foreach (var metric in season.Headlines)
         {
-            var unit = season.Unit(metric);
-            t.Numeric(Words.Head(metric), unit.Symbol, g => Change(season, metric, g));
+            var (unit, trend) = (season.Unit(metric), season.Trend(metric));
+            var decimals = unit.DecimalsFor(trend.Groups.Append(trend.Squad).Where(c => c.Verdict.IsClear()).Select(c => c.OverSeason?.Interval));
+            t.Numeric(Words.Head(metric), unit.Symbol, g => Change(metric, g is null ? trend.Squad : trend.Groups.FirstOrDefault(c => c.Group == g), unit, decimals));
         }
     });
 
-    private static Cell Change(SeasonContext season, Metric metric, string? group)
+    private static Cell Change(Metric metric, TrendCourse? course, ShownUnit unit, int decimals)
     {
-        var trend = season.Trend(metric);
-        var unit = season.Unit(metric);
-        var course = group is null ? trend.Squad : trend.Groups.FirstOrDefault(g => g.Group == group);
         if (course?.OverSeason is not { } change) return Cell.Missing;
         var (verdict, tone) = Verdicts.Words(metric, course.Verdict, course.Reason is null);
-        var decimals = unit.DecimalsFor([change.Interval]);
-        return new Cell(Figures.Signed(unit.Of(change.Change.Difference), decimals), $"{Figures.Limits(unit.Of(change.Interval.Low), unit.Of(change.Interval.High), decimals, signed: true)} {verdict}", tone);
+        var limits = Figures.Limits(unit.Of(change.Interval.Low), unit.Of(change.Interval.High), decimals, signed: true);
+        return new Cell(Figures.Signed(unit.Of(change.Change.Difference), decimals), course.Verdict == Verdict.CannotTellYet ? limits : $"{limits} {verdict}", tone);
     }
 }
