@@ -1,5 +1,6 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Season.Cells;
+using Analytics.Season.Checks;
 using Analytics.Season.Files;
 using Analytics.Season.Settings;
 using Analytics.Season.Squad;
@@ -62,11 +63,11 @@ internal sealed class SeasonContents(SeasonIntake intake)
     }
 
     /// <summary>Reads the training sessions, if there is a file of them.</summary>
-    public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad)
+    public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad, TestedStrength tested)
     {
         var sessions = new SessionList();
         foreach (var file in Tables("sessions"))
-            foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, sessions);
+            foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, tested, sessions);
         return sessions.Make();
     }
 
