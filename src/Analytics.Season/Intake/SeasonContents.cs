@@ -3,6 +3,7 @@ using Analytics.Season.Cells;
 using Analytics.Season.Checks;
 using Analytics.Season.Files;
 using Analytics.Season.Settings;
+using Analytics.Season.Sharing;
 using Analytics.Season.Squad;
 
 namespace Analytics.Season.Intake;
@@ -86,6 +87,7 @@ internal sealed class SeasonContents(SeasonIntake intake)
     /// <summary>Remarks on everything nobody read.</summary>
     public void NoteTheRest()
     {
+        Find(ShareKey.FileName);
         foreach (var entry in entries.Where(e => !used.Contains(e.Path)))
             intake.Note(entry.Path, entry.IsFolder ? "This folder is not part of a season and was not read." : "This file is not part of a season and was not read.");
     }

@@ -5,7 +5,7 @@ using Analytics.Season.Files;
 namespace Analytics.Season.Intake;
 
 /// <summary>A season folder as read.</summary>
-/// <param name="Data">What was read.</param>
+/// <param name="Data">What was read, messages still with their <see cref="Cells.CellMarks"/>.</param>
 /// <param name="IsWhole">Whether the disk gave everything; false where a file was in use, say, and may be readable the next time though nothing in it changed.</param>
 internal sealed record SeasonReading(SeasonData Data, bool IsWhole)
 {
