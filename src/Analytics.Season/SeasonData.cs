@@ -45,7 +45,7 @@ public sealed record SeasonData
 
 /// <summary>A row that failed a check.</summary>
 /// <param name="File">Path inside the season folder, forward slashes; sheet after '#' for a workbook. Files of an earlier season begin with its name.</param>
-/// <param name="Line">Line or sheet row, from 1; 0 when the whole file is at fault.</param>
+/// <param name="Line">Line or sheet row, from 1; 0 when the whole file is at fault, or where lines are not shown.</param>
 /// <param name="Column">Column head; empty when the whole row is at fault.</param>
 /// <param name="Value">The cell as read, shortened if very long.</param>
 /// <param name="Reason">What is wrong and what is allowed.</param>

@@ -12,5 +12,5 @@ public static class SeasonReader
     /// <exception cref="SeasonException">The folder, its settings or its athlete list cannot be used at all.</exception>
     /// <exception cref="OperationCanceledException">The reading was stopped.</exception>
     public static SeasonData Read(string folder, CancellationToken cancellation = default)
-        => SeasonReading.Of(SeasonFolder.Open(folder), cancellation).Data;
+        => SeasonReading.Of(SeasonFolder.Open(folder), cancellation).Data.WithoutMarks();
 }

@@ -71,6 +71,24 @@ public sealed class SessionsTests
         Assert.Contains("60 minutes in sessions.csv line 2, here 90", held.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>405 lb typed under kg: 2.2 times the tested 180 kg, and lb brings it back. A light day, an untested lift and a checked row are left alone.</summary>
+    [Fact]
+    public void Read_LoadInAnotherUnit_IsToldByTheTestedLift()
+    {
+        using var season = new TemporarySeason()
+            .With("testing/2026-03-02/lifts.csv", "athlete_id,lift,load_kg,reps\nP001,back_squat,180,1\nP001,back_squat,60,5\n")
+            .With("sessions.csv", "date,athlete_id,focus,lift,sets,repetitions,load_kg,checked\n"
+                + "2026-03-04,P001,a,back_squat,5,3,405,\n2026-03-05,P001,a,back_squat,5,3,90,\n2026-03-06,P001,a,front_squat,5,3,390,\n2026-03-09,P002,a,back_squat,5,3,405,\n2026-03-10,P001,a,back_squat,5,3,405,yes\n2026-03-11,P001,a,back_squat,5,1,200,\n");
+
+        var data = season.Read();
+
+        var held = Assert.Single(data.HeldBack);
+        Assert.Equal(("sessions.csv", 2, "load_kg", "405", "P001"), (held.File, held.Line, held.Column, held.Value, held.AthleteId));
+        Assert.Equal("405 kg is 2.25 times the best back_squat of P001 on a testing day; it looks like lb.", held.Reason);
+        Assert.Contains("write 183.7 (405 lb in kg)", held.Remedy, StringComparison.Ordinal);
+        Assert.Equal(5, data.Sessions.Count);
+    }
+
     [Fact]
     public void Between_TwoDays_GivesEveryAthleteHisDose()
     {

@@ -1,7 +1,9 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Season.Cells;
+using Analytics.Season.Checks;
 using Analytics.Season.Files;
 using Analytics.Season.Settings;
+using Analytics.Season.Sharing;
 using Analytics.Season.Squad;
 
 namespace Analytics.Season.Intake;
@@ -62,11 +64,11 @@ internal sealed class SeasonContents(SeasonIntake intake)
     }
 
     /// <summary>Reads the training sessions, if there is a file of them.</summary>
-    public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad)
+    public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad, TestedStrength tested)
     {
         var sessions = new SessionList();
         foreach (var file in Tables("sessions"))
-            foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, sessions);
+            foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, tested, sessions);
         return sessions.Make();
     }
 
@@ -85,6 +87,7 @@ internal sealed class SeasonContents(SeasonIntake intake)
     /// <summary>Remarks on everything nobody read.</summary>
     public void NoteTheRest()
     {
+        Find(ShareKey.FileName);
         foreach (var entry in entries.Where(e => !used.Contains(e.Path)))
             intake.Note(entry.Path, entry.IsFolder ? "This folder is not part of a season and was not read." : "This file is not part of a season and was not read.");
     }

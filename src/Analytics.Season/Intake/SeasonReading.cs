@@ -5,7 +5,7 @@ using Analytics.Season.Files;
 namespace Analytics.Season.Intake;
 
 /// <summary>A season folder as read.</summary>
-/// <param name="Data">What was read.</param>
+/// <param name="Data">What was read, messages still with their <see cref="Cells.CellMarks"/>.</param>
 /// <param name="IsWhole">Whether the disk gave everything; false where a file was in use, say, and may be readable the next time though nothing in it changed.</param>
 internal sealed record SeasonReading(SeasonData Data, bool IsWhole)
 {
@@ -20,11 +20,12 @@ internal sealed record SeasonReading(SeasonData Data, bool IsWhole)
         contents.Availability(squad);
         var testing = contents.Testing(settings, squad);
         new ContactJoin(settings, squad).JoinAll(intake, testing);
-        var sessions = contents.Sessions(settings, squad);
-        contents.NoteTheRest();
         UnitMixUps.HoldBack(testing.Days, id => squad.Find(id)!.Group);
         GateUnits.HoldBack(testing.Days);
         Parallel.ForEach(testing.Days, DuplicateAttempts.HoldBack);
+        // After the checks of the testing days: their best lifts tell loads in a wrong unit.
+        var sessions = contents.Sessions(settings, squad, new TestedStrength(testing.Days));
+        contents.NoteTheRest();
         AvailabilityNotes.Add(intake, testing.Days, squad);
         var athletes = squad.All.ToList();
         var assembly = new DayAssembly(athletes);

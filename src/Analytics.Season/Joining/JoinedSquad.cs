@@ -38,7 +38,7 @@ internal sealed class JoinedSquad
     private Athlete Join(IReadOnlyList<(Athlete Athlete, SeasonPart Part)> spells)
     {
         var (athlete, part) = spells[^1];
-        foreach (var (before, season) in spells.SkipLast(1).Reverse()) Compare(athlete, before, season.Name, part.IsLatest ? "now" : $"in {part.Name}");
+        foreach (var (before, season) in spells.SkipLast(1).Reverse()) Compare(athlete, before, season.Name, part.IsLatest ? "now" : $"in {CellText.Show(part.Name)}");
         return athlete with
         {
             BirthYear = spells.Select(s => s.Athlete.BirthYear).LastOrDefault(y => y is not null),
@@ -52,7 +52,7 @@ internal sealed class JoinedSquad
     {
         if (spell.To is not null || part.IsLatest) return spell;
         var to = spell.From > part.Data.Settings.To ? spell.From : part.Data.Settings.To;
-        notes.Add(new InputNote(part.Path("availability.csv"), $"{Of(athlete)} is {spell.Status} {AvailabilityReader.Days(spell)} without an end; taken to last to {DateText.Iso(to)}, the end of {CellText.Show(part.Name)}."));
+        notes.Add(new InputNote(part.Path("availability.csv"), $"{CellMarks.Athlete(athlete)} is {spell.Status} {AvailabilityReader.Days(spell)} without an end; taken to last to {DateText.Iso(to)}, the end of {CellText.Show(part.Name)}."));
         return spell with { To = to };
     }
 
@@ -60,14 +60,12 @@ internal sealed class JoinedSquad
     {
         var then = $"in {CellText.Show(season)}";
         if (!string.Equals(athlete.Name, before.Name, StringComparison.OrdinalIgnoreCase))
-            Note($"{CellText.Show(athlete.Id)} is {CellText.Show(athlete.Name)} {now} and was {CellText.Show(before.Name)} {then}; taken for one person. Check that it is the same person; if not, give one of the two an identifier of his own.");
+            Note($"{CellMarks.Person(athlete.Id)} is {CellMarks.Person(CellText.OneLine(athlete.Name))} {now} and was {CellMarks.Person(CellText.OneLine(before.Name))} {then}; taken for one person. Check that it is the same person; if not, give one of the two an identifier of his own.");
         if (athlete.BirthYear is { } year && before.BirthYear is { } other && year != other)
-            Note(FormattableString.Invariant($"{Of(athlete)} is born in {year} {now} and in {other} {then}; taken for one person. Check that it is the same person."));
+            Note(FormattableString.Invariant($"{CellMarks.Athlete(athlete)} is born in {year} {now} and in {other} {then}; taken for one person. Check that it is the same person."));
         if (!string.Equals(athlete.Group, before.Group, StringComparison.OrdinalIgnoreCase))
-            Note($"{Of(athlete)} is in the group {CellText.Show(athlete.Group)} {now} and was in {CellText.Show(before.Group)} {then}; all his results count for {CellText.Show(athlete.Group)}.");
+            Note($"{CellMarks.Athlete(athlete)} is in the group {CellText.Show(athlete.Group)} {now} and was in {CellText.Show(before.Group)} {then}; all his results count for {CellText.Show(athlete.Group)}.");
     }
 
     private void Note(string text) => notes.Add(new InputNote(list, text));
-
-    private static string Of(Athlete athlete) => $"{CellText.Show(athlete.Id)} ({CellText.Show(athlete.Name)})";
 }

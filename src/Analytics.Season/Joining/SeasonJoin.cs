@@ -36,8 +36,9 @@ internal static class SeasonJoin
     }
 
     private static TestingDay Day(TestingDay day, SeasonPart part, JoinedSquad squad)
-        => day with { Athletes = [.. day.Athletes.Select(a => Athlete(a, squad.IdOf(a.AthleteId), part)).OrderBy(a => a.AthleteId, StringComparer.Ordinal)] };
+        => day with { Athletes = [.. day.Athletes.Select(a => Athlete(a, squad, part)).OrderBy(a => a.AthleteId, StringComparer.Ordinal)] };
 
-    private static AthleteDay Athlete(AthleteDay day, string id, SeasonPart part)
-        => part.IsLatest && day.AthleteId == id ? day : day with { AthleteId = id, Trials = [.. day.Trials.Select(t => part.Trial(t, id))] };
+    // Identifiers of the latest season are those of the join already.
+    private static AthleteDay Athlete(AthleteDay day, JoinedSquad squad, SeasonPart part)
+        => part.IsLatest ? day : day with { AthleteId = squad.IdOf(day.AthleteId), Trials = [.. day.Trials.Select(t => part.Trial(t, squad.IdOf))] };
 }

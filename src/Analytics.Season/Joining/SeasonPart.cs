@@ -1,4 +1,5 @@
 using Analytics.Metrics.Trials;
+using Analytics.Season.Intake;
 
 namespace Analytics.Season.Joining;
 
@@ -19,8 +20,11 @@ internal sealed record SeasonPart(string Name, SeasonData Data, bool IsLatest)
     }
 
     /// <summary>The same trial of a joined season.</summary>
-    public Trial Trial(Trial trial, string athleteId)
-        => IsLatest && trial.AthleteId == athleteId ? trial : trial with { AthleteId = athleteId, Source = trial.Source is { } at ? at with { File = Path(at.File) } : null };
+    public Trial Trial(Trial trial, Func<string, string> idOf)
+    {
+        trial = TrialPeople.With(trial, idOf);
+        return IsLatest || trial.Source is not { } at ? trial : trial with { Source = at with { File = Path(at.File) } };
+    }
 
     /// <summary>The seasons with names that tell them apart.</summary>
     /// <param name="seasons">Oldest first.</param>

@@ -24,5 +24,5 @@ internal static class SessionColumns
 
     public static readonly QuantityColumn Load = new("load", UnitSets.Loads, 0, 1000);
 
-    public static readonly IReadOnlyList<Column> All = [Date, TrialTable.AthleteId, Focus, Minutes, Exertion, Contacts, Lift, Sets, Repetitions, Load];
+    public static readonly IReadOnlyList<Column> All = [Date, TrialTable.AthleteId, Focus, Minutes, Exertion, Contacts, Lift, Sets, Repetitions, Load, TrialTable.Checked];
 }
