@@ -6,5 +6,6 @@ public static class StudySections
     /// <summary>Fresh sections with nothing counted.</summary>
     public static IReadOnlyList<IStudySection> All() =>
     [
+        new Transfer.TransferSection(),
     ];
 }
