@@ -7,6 +7,9 @@ namespace Analytics.Runner.Running;
 /// <summary>What happened to one cell of the notebook in this run.</summary>
 internal sealed class CellLog
 {
+    /// <summary>Label of the cell with the settings of this run.</summary>
+    public const string SettingsLabel = "settings cell";
+
     private CellLog(NotebookCell cell, string label, string anchor)
     {
         Cell = cell;
@@ -38,7 +41,7 @@ internal sealed class CellLog
         {
             var cell = document.Cells[i];
             var label = !cell.IsCode ? ""
-                : cell.HasTag(CellTag.InjectedSettings) ? "settings cell"
+                : cell.HasTag(CellTag.InjectedSettings) ? SettingsLabel
                 : string.Create(CultureInfo.InvariantCulture, $"cell {++number}");
             logs.Add(new CellLog(cell, label, string.Create(CultureInfo.InvariantCulture, $"part-{i + 1}")));
         }
