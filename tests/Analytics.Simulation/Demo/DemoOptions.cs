@@ -17,6 +17,9 @@ public sealed record DemoOptions
 
     /// <summary>Where true changes come from.</summary>
     public ChangePlan Changes { get; init; } = ChangePlan.Training;
+
+    /// <summary>Correlations planted between the gains of two qualities; none in the season that is kept.</summary>
+    public IReadOnlyList<Squad.PlantedLink> Links { get; init; } = [];
 }
 
 /// <summary>Where true changes come from.</summary>

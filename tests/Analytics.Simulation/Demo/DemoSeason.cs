@@ -27,7 +27,7 @@ public static class DemoSeason
         var runs = new List<RunTruth>();
         var contacts = new List<ContactTruth>();
         var days = new List<TestingDay>();
-        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++) days.Add(Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null));
+        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++) days.Add(Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null, options.Links));
         var errors = options.WithMess ? new TypingErrors(seed, days).Make() : [];
 
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
@@ -44,14 +44,15 @@ public static class DemoSeason
         });
     }
 
-    private static TestingDay Test(ulong seed, int day, IReadOnlyList<Player> players, Attendance attendance, List<RunTruth> runs, List<ContactTruth>? contacts)
+    private static TestingDay Test(ulong seed, int day, IReadOnlyList<Player> players, Attendance attendance, List<RunTruth> runs, List<ContactTruth>? contacts,
+        IReadOnlyList<PlantedLink> links)
     {
         Sheet body = BodyTest.Sheet(), lifts = LiftTest.Sheet(), jumps = JumpTest.Sheet(), sprints = SprintTest.Sheet(),
             agility = AgilityTest.Sheet(), throws = ThrowTest.Sheet(), stairs = StairTest.Sheet(), contact = ContactDrill.Sheet();
         var clips = new List<Sheet>();
         foreach (var player in players)
         {
-            var bench = new TestBench(seed, day, player, DayForm.Of(seed, player, day), attendance);
+            var bench = new TestBench(seed, day, player, DayForm.Of(seed, player, day, links), attendance);
             BodyTest.Run(bench, body);
             LiftTest.Run(bench, lifts);
             JumpTest.Run(bench, jumps);

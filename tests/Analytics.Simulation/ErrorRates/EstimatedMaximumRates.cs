@@ -36,7 +36,7 @@ public sealed class EstimatedMaximumRates(string name, Func<OneRepMaxResult, Lif
                 {
                     var result = OneRepMax.Estimate(set);
                     if (result.Interval is not { } interval || !includes(result, set)) continue;
-                    var form = DayForm.Of(chain.Truth.Seed, chain.Players[athlete.AthleteId], day);
+                    var form = DayForm.Of(chain.Truth.Seed, chain.Players[athlete.AthleteId], day, chain.Truth.Options.Links);
                     var truth = Maximum(form, set.Lift) * 0.45359237;
                     Covered.Add(chain.Number, interval.Contains(truth));
                     _miss += (result.Value.Kilograms - truth) / truth;

@@ -11,5 +11,6 @@ public static class StudySections
         new TrendSection(),
         new ChangeSection(),
         new ResponseSection(),
+        new Transfer.TransferSection(),
     ];
 }

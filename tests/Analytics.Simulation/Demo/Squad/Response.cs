@@ -23,6 +23,7 @@ public static class Response
             };
         }
 
+        foreach (var link in options.Links) link.MixGains(gains);
         return gains;
     }
 

@@ -24,6 +24,12 @@ public sealed record SquadResponse(double Mean, double Deviation)
     /// <summary>Share of athletes who do not respond at all, in every quality.</summary>
     public const double UnchangedShare = 1.0 / 3;
 
+    /// <summary>Mean over the whole squad, those without a response included.</summary>
+    public double OverallMean => (1 - UnchangedShare) * Mean;
+
+    /// <summary>SD over the whole squad.</summary>
+    public double OverallDeviation => Math.Sqrt((1 - UnchangedShare) * (Deviation * Deviation + UnchangedShare * Mean * Mean));
+
     public static SquadResponse Of(TrainedQuality quality) => quality switch
     {
         TrainedQuality.BodyMass => new(0.008, 0.018),
