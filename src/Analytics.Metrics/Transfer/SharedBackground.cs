@@ -47,7 +47,7 @@ public sealed record SharedBackground
     }
 
     // Known of at least two thirds: a covariate that would drop more players than that is not worth them.
-    private static (string Words, Func<string, double?>? Value) Age(IReadOnlyList<GainPair> players, IReadOnlyDictionary<string, AthleteBackground> backgrounds)
+    private static (string Words, Func<string, double?>? Value) Age(List<GainPair> players, IReadOnlyDictionary<string, AthleteBackground> backgrounds)
     {
         double? Years(string id) => backgrounds.GetValueOrDefault(id)?.TrainingYears;
         double? Birth(string id) => backgrounds.GetValueOrDefault(id)?.BirthYear;
