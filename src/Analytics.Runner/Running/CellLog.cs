@@ -10,6 +10,9 @@ internal sealed class CellLog
     /// <summary>Name in links of the cell with the settings given for a run.</summary>
     public const string InjectedAnchor = "settings";
 
+    /// <summary>Label of the cell with the settings of this run.</summary>
+    public const string SettingsLabel = "settings cell";
+
     private CellLog(NotebookCell cell, string label, string anchor)
     {
         Cell = cell;
@@ -42,7 +45,7 @@ internal sealed class CellLog
         {
             var injected = cell.HasTag(CellTag.InjectedSettings);
             var label = !cell.IsCode ? ""
-                : injected ? "settings cell"
+                : injected ? SettingsLabel
                 : string.Create(CultureInfo.InvariantCulture, $"cell {++number}");
             logs.Add(new CellLog(cell, label, injected ? InjectedAnchor : string.Create(CultureInfo.InvariantCulture, $"part-{++place}")));
         }
