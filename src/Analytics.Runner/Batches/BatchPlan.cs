@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text.Json;
-using Analytics.Runner.Documents;
 using Analytics.Runner.Files;
 using Analytics.Runner.Pages;
 using Analytics.Runner.Running;
@@ -21,7 +20,7 @@ internal sealed class BatchPlan
         this.request = request;
         notebookSha256 = Convert.ToHexStringLower(SHA256.HashData(notebook));
         names = PageNames.For(request.AllValues.Concat(request.Items.Select(i => i.Value)));
-        common = [notebookSha256, request.Run.Library, .. SettingsOf(request, notebook), .. request.MadeFrom.OrderBy(m => m.Key, StringComparer.Ordinal).Select(m => $"{m.Key}: {m.Value}")];
+        common = [notebookSha256, request.Run.Library, .. SettingsOf(request), .. request.MadeFrom.OrderBy(m => m.Key, StringComparer.Ordinal).Select(m => $"{m.Key}: {m.Value}")];
     }
 
     public string Folder => Path.GetFullPath(request.Run.OutFolder);
@@ -60,11 +59,10 @@ internal sealed class BatchPlan
             throw new NotebookException(Fault.Data, $"'{request.Run.Notebook}' was changed while its pages were made. Give the same command again: pages of the notebook as it was are made anew.");
     }
 
-    private static IEnumerable<string> SettingsOf(BatchRequest request, byte[] notebook)
+    private static IEnumerable<string> SettingsOf(BatchRequest request)
     {
         var name = Path.GetFileName(request.Run.Notebook);
-        var document = NotebookDocument.Parse(NotebookFile.Decode(notebook, name), name);
-        var settings = SettingsForRun.Apply(document, name, [.. request.Run.Settings, new(request.Setting, request.Items[0].Value)]);
+        var settings = NotebookSettings.Read(request.Run.Notebook, [.. request.Run.Settings, new(request.Setting, request.Items[0].Value)]);
         var own = settings.First(s => s.Name == request.Setting);
         if (own.Type.Name != "string")
             throw new NotebookException(Fault.Usage, $"Setting '{own.Name}' of '{name}' is {own.Type.Expects} ({own.Type.CodeName}); only a string setting can have a page for each value.");
