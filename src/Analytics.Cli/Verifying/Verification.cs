@@ -52,10 +52,10 @@ internal sealed class Verification(Screen screen, string name, ReportFile report
 
         var comparison = ReportComparison.Of(report, again);
         SayDifferences(comparison);
-        return Verdict(inputs, comparison);
+        return Verdict(inputs, comparison, again.Proof.Library == Proof.Library);
     }
 
-    private int Verdict(InputComparison inputs, ReportComparison comparison)
+    private int Verdict(InputComparison inputs, ReportComparison comparison, bool sameLibrary)
     {
         var values = comparison.Values.Count;
         if (report.Changed.Count > 0)
@@ -63,10 +63,10 @@ internal sealed class Verification(Screen screen, string name, ReportFile report
         if (comparison.Frame.Count > 0)
             return Verdict(Changed(comparison.Frame.Select(f => f.Place)));
         if (!inputs.IsSame)
-            return Verdict($"inputs changed: {inputs.InWords}; {(values == 0 ? "the numbers are the same" : $"{Count(values, "place")} of the report differ")}");
+            return Verdict($"inputs changed: {inputs.InWords}; {(values == 0 ? "the numbers are the same" : $"{Count(values, "place")} of the report {(values == 1 ? "differs" : "differ")}")}");
         if (values > 0)
             return Verdict($"numbers differ: {Count(values, "place")}, first {comparison.Values[0].Place}");
-        Say("same inputs, same numbers");
+        Say("same inputs, same numbers" + (sameLibrary ? "" : "; drawings, styles and scripts were not compared, since another version of the library made them"));
         return ExitCode.Fine;
     }
 
@@ -95,7 +95,7 @@ internal sealed class Verification(Screen screen, string name, ReportFile report
         if (comparison.Values.Count == 0)
             Say($"Numbers: {Count(comparison.CellsCompared, "table cell")} and {Count(comparison.LinesCompared, "line")} of text recomputed, all the same.");
         else
-            Say($"Numbers: {Count(comparison.Values.Count, "place")} of the report differ from what is recomputed now:");
+            Say($"Numbers: what is recomputed now is not what the report says, in {Count(comparison.Values.Count, "place")}:");
         SayAll([.. comparison.Values, .. comparison.Frame], "recomputed");
     }
 

@@ -94,7 +94,7 @@ public sealed record TrainingDose : Result
 
     /// <summary>The dose in one measure for comparing athletes; null where it is not known.</summary>
     /// <param name="measure">The measure.</param>
-    /// <param name="leastShare">Share of the sessions that must say it, above 0, at most 1; below 1, gaps are filled, see <see cref="DoseAmount.Filled"/>.</param>
+    /// <param name="leastShare">Share of the sessions that must say it, above 0, at most 1; below 1, gaps are filled, see <see cref="DoseAmount.Filled"/>. Sessions and volume-load are taken as written down.</param>
     public double? Amount(DoseMeasure measure, double leastShare = 1) => measure switch
     {
         DoseMeasure.Sessions => Sessions > 0 ? Sessions : null,

@@ -30,7 +30,8 @@ internal static class PairFigures
         var gains = keys.Count > 2
             ? Try(() => GainCorrelation.Of(
                 [.. keys.Select(k => k.Athlete)], [.. keys.Select(k => calendar.Time(k.Day))],
-                [.. keys.Select(k => x.Turned.TryGetValue(k, out var v) ? v : (double?)null)], [.. keys.Select(k => y.Turned.TryGetValue(k, out var v) ? v : (double?)null)], options.Level), cautions)
+                [.. keys.Select(k => x.Turned.TryGetValue(k, out var v) ? v : (double?)null)], [.. keys.Select(k => y.Turned.TryGetValue(k, out var v) ? v : (double?)null)], options.Level,
+                [.. keys.Select(k => x.Precision.GetValueOrDefault(k, 1))], [.. keys.Select(k => y.Precision.GetValueOrDefault(k, 1))]), cautions)
             : null;
         if (gains is null || gains.Athletes < options.MinimumAthletes)
         {

@@ -43,29 +43,37 @@ public sealed record TransferMeasure
     /// <summary>Values by athlete and number of the testing day (position in the study's dates), times <see cref="Sense"/>: more is better.</summary>
     public required IReadOnlyDictionary<(string Athlete, int Day), double> Turned { get; init; }
 
+    /// <summary>How well each of them is known: usual error variance over its own, below 1 for a value estimated among measured ones.</summary>
+    public required IReadOnlyDictionary<(string Athlete, int Day), double> Precision { get; init; }
+
     internal static TransferMeasure Of(SquadProfile profile, SeasonValues values, TestingCalendar calendar)
     {
         var sense = values.Metric.Better == Direction.Lower ? -1 : 1;
-        var turned = new Dictionary<(string, int), double>();
         var members = profile.Squad.Select(m => m.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var group in values.Values.Where(v => members.Contains(v.AthleteId)).GroupBy(v => (v.AthleteId, Day: calendar.DayOf(v.Date))).Where(g => g.Key.Day >= 0))
-        {
-            // A test begun on one date and finished on another is one testing day.
-            turned[group.Key] = sense * group.Average(v => v.Value);
-        }
-
+        var kept = values.Values.Where(v => members.Contains(v.AthleteId) && calendar.DayOf(v.Date) >= 0).ToList();
+        // A test begun on one date and finished on another is one testing day.
+        var turned = kept.GroupBy(v => (v.AthleteId, calendar.DayOf(v.Date))).ToDictionary(g => g.Key, g => sense * g.Average(v => v.Value));
         var reliability = values.Reliability(profile);
         var error = turned.Count == 0 ? null : reliability.ErrorAt(turned.Values.Average(Math.Abs));
+        var precision = new Dictionary<(string, int), double>();
+        foreach (var own in kept.GroupBy(v => v.AthleteId))
+        {
+            List<DayValue> list = [.. own];
+            var known = ValuePrecision.Of(list, reliability.ErrorAt(list.Average(v => Math.Abs(v.Value))), reliability.HoldsFreshEquationError);
+            for (var i = 0; i < list.Count; i++) precision[(own.Key, calendar.DayOf(list[i].Date))] = known[i];
+        }
+
         return new()
         {
             Metric = values.Metric,
             Reliability = reliability,
             TypicalError = error > 0 ? error : null,
             Values = turned.Count,
-            Estimated = values.Values.Count(v => v.Equation is not null),
+            Estimated = kept.Count(v => v.Equation is not null),
             NotCompared = values.NotCompared.Count,
             FallBack = StartFallBack.Of(turned, calendar, error)?.Fall,
             Turned = turned,
+            Precision = precision,
         };
     }
 }

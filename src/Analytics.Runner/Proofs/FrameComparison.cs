@@ -34,8 +34,8 @@ internal static partial class FrameComparison
             yield return new Difference("the chart library", "another one", "the one this program ships");
     }
 
-    // The foot has to tell what the proof tells; the proof's settings are those of the run made again.
-    private static IEnumerable<Difference> Foot(Proof proof, string reported, string again)
+    /// <summary>The foot has to tell what the proof tells; the proof's settings are those of the run made again.</summary>
+    public static IEnumerable<Difference> Foot(Proof proof, string reported, string again)
     {
         IReadOnlyList<string> said = Lines(reported), should = Lines(again);
         (string Term, string Text)[] known = [("Notebook", $"{proof.Notebook}, SHA-256 {proof.NotebookSha256}"), ("Library", proof.Library)];

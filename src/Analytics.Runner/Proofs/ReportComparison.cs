@@ -38,6 +38,8 @@ public sealed record ReportComparison(IReadOnlyList<Difference> Values, IReadOnl
             under = LastHeading(told) ?? under;
         }
 
+        if (report.Changed.Contains(PartNames.Foot))
+            found.AddRange(FrameComparison.Foot(report.Proof, report.Parts.FirstOrDefault(p => p.Key == PartNames.Foot).Value ?? "", ""));
         return found;
     }
 

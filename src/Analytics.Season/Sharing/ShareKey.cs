@@ -63,7 +63,7 @@ internal static class ShareKey
         }
         finally
         {
-            File.Delete(temporary);
+            if (File.Exists(temporary)) File.Delete(temporary);
         }
     }
 

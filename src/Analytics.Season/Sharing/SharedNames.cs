@@ -66,8 +66,8 @@ internal sealed class SharedNames
     /// <summary>His place in the order athletes are shown: by what they are called, since the order of their identifiers would tell who is who.</summary>
     public int Place(string shown) => order[shown];
 
-    /// <summary>An identifier or name as it may be shown.</summary>
-    public string Person(string text) => text.Length is 0 ? "" : people.GetValueOrDefault(text, NotShown);
+    /// <summary>An identifier or name as a message may show it. Of a name nothing stays: where one was typed for an identifier, what he is called would read as if it had been right.</summary>
+    public string Person(string text) => text.Length is 0 ? "" : byId.GetValueOrDefault(text, NotShown);
 
     /// <summary>Text of a cell as it may be shown: short numbers and dates only. Nobody can tell whether a word is a name.</summary>
     public string Cell(string text)
@@ -83,7 +83,7 @@ internal sealed class SharedNames
     public string Group(string text) => Without(notGroups, text);
 
     /// <summary>Words a coach typed about training or a test: without identifiers, names and parts of names.</summary>
-    public string Words(string text) => people.ContainsKey(text) ? Person(text) : Without(words, text);
+    public string Words(string text) => people.TryGetValue(text, out var shown) ? shown : Without(words, text);
 
     private string Without(Regex? any, string text) => any is null ? text : any.Replace(text, m => people.GetValueOrDefault(m.Value, NotShown));
 

@@ -14,6 +14,31 @@ public sealed class SeasonShelfTests : IDisposable
     public void Open_Unchanged_HandsOutTheSameSeason() => Assert.Same(SeasonShelf.Open(season.Folder), SeasonShelf.Open(season.Folder + "/testing/.."));
 
     [Fact]
+    public void Open_Codes_AreKeptFromTheFirstTimeOn() => Assert.Same(SeasonShelf.Open(season.Folder, share: "codes"), SeasonShelf.Open(season.Folder, share: "CODES"));
+
+    [Fact]
+    public void Open_OtherWord_IsAnotherSeason()
+    {
+        var named = SeasonShelf.Open(season.Folder);
+
+        Assert.Equal("A. S.", SeasonShelf.Open(season.Folder, share: "initials").Athletes[0].Name);
+        Assert.Equal("Ada Stone", SeasonShelf.Open(season.Folder).Athletes[0].Name);
+        Assert.Equal("Ada Stone", named.Athletes[0].Name);
+    }
+
+    [Fact]
+    public void Open_EarlierSeasonChanged_ReadsAnew()
+    {
+        using var seasons = new TwoSeasons();
+        var before = seasons.Open();
+        Assert.Same(before, seasons.Open());
+
+        seasons.Earlier.With("testing/2025-02-20/body.csv", "athlete_id,mass_lb\nP001,221\n");
+
+        Assert.Equal(before.Days.Count + 1, seasons.Open().Days.Count);
+    }
+
+    [Fact]
     public void Open_OnThreads_ReadsOnce()
     {
         var opened = new SeasonData[8];

@@ -5,20 +5,21 @@ namespace Analytics.Statistics.Association.Repeated;
 internal sealed class GainColumn
 {
     private readonly double[] _times;
-    private readonly (int Day, double Value)[][] _own;
-    private readonly double[] _meanTime;
+    private readonly (int Day, double Value, double Precision)[][] _own;
+    private readonly double[] _meanTime, _precision;
 
     /// <param name="times">Time of each day, 0 to 1.</param>
-    /// <param name="own">Each athlete's days and values.</param>
-    public GainColumn(double[] times, (int Day, double Value)[][] own)
+    /// <param name="own">Each athlete's days, values and their precisions: the usual error variance over that of the value.</param>
+    public GainColumn(double[] times, (int Day, double Value, double Precision)[][] own)
     {
         (_times, _own) = (times, own);
-        _meanTime = [.. own.Select(o => o.Length == 0 ? 0 : o.Average(v => times[v.Day]))];
-        Leverage = [.. own.Select((o, i) => o.Sum(v => Square(times[v.Day] - _meanTime[i])))];
+        _precision = [.. own.Select(o => o.Sum(v => v.Precision))];
+        _meanTime = [.. own.Select((o, i) => o.Length == 0 ? 0 : o.Sum(v => v.Precision * times[v.Day]) / _precision[i])];
+        Leverage = [.. own.Select((o, i) => o.Sum(v => v.Precision * Square(times[v.Day] - _meanTime[i])))];
         Span = [.. own.Select(o => o.Length == 0 ? 0 : times[o[^1].Day] - times[o[0].Day])];
     }
 
-    /// <summary>Σ(t − t̄)² of each athlete: a slope has the error variance over this.</summary>
+    /// <summary>Σ precision (t − t̄)² of each athlete: a slope has the error variance over this.</summary>
     public double[] Leverage { get; }
 
     /// <summary>Time from each athlete's first day to the last.</summary>
@@ -34,35 +35,36 @@ internal sealed class GainColumn
         var right = new double[k];
         for (var i = 0; i < _own.Length; i++)
         {
-            var (own, n) = (_own[i], _own[i].Length);
-            if (n < 2 || leftOut(i)) continue;
+            var (own, all) = (_own[i], _precision[i]);
+            if (own.Length < 2 || leftOut(i)) continue;
             double mean = 0;
-            foreach (var (_, value) in own) mean += value / n;
-            foreach (var (day, value) in own)
+            foreach (var (_, value, precision) in own) mean += precision * value / all;
+            foreach (var (day, value, precision) in own)
             {
-                right[day] += value - mean;
-                normal[day, day] += 1;
-                foreach (var (other, _) in own) normal[day, other] -= 1.0 / n;
+                right[day] += precision * (value - mean);
+                normal[day, day] += precision;
+                foreach (var (other, _, second) in own) normal[day, other] -= precision * second / all;
             }
         }
 
         return PivotSolver.Solve(normal, right);
     }
 
-    /// <summary>An athlete's gain; what is left of each day goes into <paramref name="rests"/> by day, 0 on days without a value.</summary>
+    /// <summary>An athlete's gain; what is left of each day, times √precision, goes into <paramref name="rests"/> by day, 0 on days without a value.</summary>
     public double Line(int athlete, double[] effects, double[] rests)
     {
         var own = _own[athlete];
         double mean = 0, moment = 0;
-        foreach (var (day, value) in own)
+        foreach (var (day, value, precision) in own)
         {
-            mean += (value - effects[day]) / own.Length;
-            moment += (_times[day] - _meanTime[athlete]) * (value - effects[day]);
+            mean += precision * (value - effects[day]) / _precision[athlete];
+            moment += precision * (_times[day] - _meanTime[athlete]) * (value - effects[day]);
         }
 
         var gain = moment / Leverage[athlete];
         Array.Clear(rests);
-        foreach (var (day, value) in own) rests[day] = value - effects[day] - mean - gain * (_times[day] - _meanTime[athlete]);
+        foreach (var (day, value, precision) in own)
+            rests[day] = Math.Sqrt(precision) * (value - effects[day] - mean - gain * (_times[day] - _meanTime[athlete]));
         return gain;
     }
 
@@ -70,42 +72,43 @@ internal sealed class GainColumn
     public static double Shared(GainColumn x, GainColumn y, int athlete)
     {
         double sum = 0;
-        foreach (var (day, _) in x._own[athlete])
-        {
-            if (y.Has(athlete, day)) sum += (x._times[day] - x._meanTime[athlete]) * (x._times[day] - y._meanTime[athlete]);
-        }
-
+        foreach (var (day, _, precision) in x._own[athlete])
+            sum += precision * y.Precision(athlete, day) * (x._times[day] - x._meanTime[athlete]) * (x._times[day] - y._meanTime[athlete]);
         return sum / (x.Leverage[athlete] * y.Leverage[athlete]);
     }
 
-    /// <summary>Expected Σ rest·rest over an athlete's common days for errors that covary by 1 on the same day; the degrees of freedom when x is y.</summary>
+    /// <summary>Degrees of freedom around an athlete's line.</summary>
+    public double Freedom(int athlete) => Math.Max(0, _own[athlete].Length - 2);
+
+    /// <summary>Expected Σ rest·rest over an athlete's common days for errors that covary by 1 on the same day.</summary>
     public static double Freedom(GainColumn x, GainColumn y, int athlete)
     {
         double sum = 0;
-        foreach (var (s, _) in x._own[athlete])
+        foreach (var (s, _, first) in x._own[athlete])
         {
-            if (!y.Has(athlete, s)) continue;
-            foreach (var (t, _) in x._own[athlete])
+            if (y.Precision(athlete, s) is not (> 0 and var second)) continue;
+            foreach (var (t, _, one) in x._own[athlete])
             {
-                if (y.Has(athlete, t)) sum += x.Maker(athlete, s, t) * y.Maker(athlete, s, t);
+                if (y.Precision(athlete, t) is > 0 and var other)
+                    sum += x.Maker(athlete, s, t, Math.Sqrt(first * one)) * y.Maker(athlete, s, t, Math.Sqrt(second * other)) * Math.Sqrt(one * other);
             }
         }
 
         return sum;
     }
 
-    // Cell of the matrix that makes rests out of values.
-    private double Maker(int i, int s, int t)
-        => (s == t ? 1 : 0) - 1.0 / _own[i].Length - (_times[s] - _meanTime[i]) * (_times[t] - _meanTime[i]) / Leverage[i];
+    // Cell of the matrix that makes rests out of values, both times √precision.
+    private double Maker(int i, int s, int t, double root)
+        => (s == t ? 1 : 0) - root / _precision[i] - root * (_times[s] - _meanTime[i]) * (_times[t] - _meanTime[i]) / Leverage[i];
 
-    private bool Has(int athlete, int day)
+    private double Precision(int athlete, int day)
     {
-        foreach (var (own, _) in _own[athlete])
+        foreach (var (own, _, precision) in _own[athlete])
         {
-            if (own == day) return true;
+            if (own == day) return precision;
         }
 
-        return false;
+        return 0;
     }
 
     private static double Square(double v) => v * v;

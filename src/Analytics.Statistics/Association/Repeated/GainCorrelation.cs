@@ -114,10 +114,13 @@ public sealed record GainCorrelation : Result
     /// <param name="x">Value of x on that day; null where there is none.</param>
     /// <param name="y">Value of y on that day; null where there is none.</param>
     /// <param name="level">Coverage of the intervals, above 0 and below 1.</param>
+    /// <param name="precisionX">Usual error variance of x over that of the row's value: below 1 for a value known less well; null when all are alike.</param>
+    /// <param name="precisionY">The same of y.</param>
     /// <exception cref="ArgumentException">Fewer than 4 athletes with both gains, or gains that do not differ.</exception>
     public static GainCorrelation Of<T>(
-        IReadOnlyList<T> athletes, IReadOnlyList<double> times, IReadOnlyList<double?> x, IReadOnlyList<double?> y, double level = 0.95)
-        where T : notnull => GainRows.Read(athletes, times, x, y).Correlate(level);
+        IReadOnlyList<T> athletes, IReadOnlyList<double> times, IReadOnlyList<double?> x, IReadOnlyList<double?> y, double level = 0.95,
+        IReadOnlyList<double>? precisionX = null, IReadOnlyList<double>? precisionY = null)
+        where T : notnull => GainRows.Read(athletes, times, x, y, precisionX, precisionY).Correlate(level);
 
     /// <inheritdoc/>
     public override ResultSheet Sheet() => new("Gain with gain", "slopes of each athlete beyond the calendar, shared errors taken off; jackknife over athletes [fuller1987]",

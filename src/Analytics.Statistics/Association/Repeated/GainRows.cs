@@ -11,7 +11,8 @@ internal sealed class GainRows
 
     private GainRows(string[] athletes, GainTable table, int withBoth) => (_athletes, _table, _withBoth) = (athletes, table, withBoth);
 
-    public static GainRows Read<T>(IReadOnlyList<T> athletes, IReadOnlyList<double> times, IReadOnlyList<double?> x, IReadOnlyList<double?> y)
+    public static GainRows Read<T>(IReadOnlyList<T> athletes, IReadOnlyList<double> times, IReadOnlyList<double?> x, IReadOnlyList<double?> y, IReadOnlyList<double>? precisionX,
+        IReadOnlyList<double>? precisionY)
         where T : notnull
     {
         ArgumentNullException.ThrowIfNull(athletes);
@@ -19,15 +20,17 @@ internal sealed class GainRows
         Paired.SameLength(times, athletes, nameof(athletes));
         Column(x, times, nameof(x));
         Column(y, times, nameof(y));
+        Precisions(precisionX, times, nameof(precisionX));
+        Precisions(precisionY, times, nameof(precisionY));
         var days = times.Distinct().Order().ToArray();
         var span = days[^1] - days[0];
         if (!(span > 0)) throw new ArgumentException(FormattableString.Invariant($"All {times.Count} rows are of one day; gains need two or more."), nameof(times));
         var place = days.Select((d, i) => (d, i)).ToDictionary(p => p.d, p => p.i);
         double[] scaled = [.. days.Select(d => (d - days[0]) / span)];
         var groups = Enumerable.Range(0, times.Count).GroupBy(i => athletes[i]).ToList();
-        (int, double)[][] Own(IReadOnlyList<double?> values) =>
-            [.. groups.Select(g => g.Where(i => values[i].HasValue).Select(i => (place[times[i]], values[i]!.Value)).OrderBy(v => v.Item1).ToArray())];
-        var (ownX, ownY) = (Own(x), Own(y));
+        (int, double, double)[][] Own(IReadOnlyList<double?> values, IReadOnlyList<double>? precisions) =>
+            [.. groups.Select(g => g.Where(i => values[i].HasValue).Select(i => (place[times[i]], values[i]!.Value, precisions?[i] ?? 1)).OrderBy(v => v.Item1).ToArray())];
+        var (ownX, ownY) = (Own(x, precisionX), Own(y, precisionY));
         if (ownX.Concat(ownY).Any(o => o.Select(v => v.Item1).Distinct().Count() < o.Length))
             throw new ArgumentException("An athlete has two values of one measure on one day; give one, the best or the mean.", nameof(times));
         var table = new GainTable(new(scaled, ownX), new(scaled, ownY), groups.Count, days.Length, GainCorrelation.LeastSpan);
@@ -71,6 +74,17 @@ internal sealed class GainRows
     {
         var size = used.Max(i => Math.Abs(gains[i]));
         return variance > 1e-24 * size * size;
+    }
+
+    private static void Precisions(IReadOnlyList<double>? values, IReadOnlyList<double> times, string name)
+    {
+        if (values is null) return;
+        Paired.SameLength(times, values, name);
+        foreach (var value in values)
+        {
+            if (value is not (>= 1e-6 and <= 1e6))
+                throw new ArgumentException(FormattableString.Invariant($"{name} holds {value}; allowed: 1e-6 to 1e6, 1 for a value of the usual error."), name);
+        }
     }
 
     private static void Column(IReadOnlyList<double?> values, IReadOnlyList<double> times, string name)

@@ -12,8 +12,8 @@ internal sealed class GainTable
         (_x, _y, _days, Athletes) = (x, y, days, athletes);
         Used = [.. Enumerable.Range(0, athletes).Where(i => x.Span[i] >= leastSpan && y.Span[i] >= leastSpan)];
         _sharedXY = Each(i => GainColumn.Shared(x, y, i));
-        _freedomXX = Each(i => GainColumn.Freedom(x, x, i));
-        _freedomYY = Each(i => GainColumn.Freedom(y, y, i));
+        _freedomXX = Each(x.Freedom);
+        _freedomYY = Each(y.Freedom);
         _freedomXY = Each(i => GainColumn.Freedom(x, y, i));
         _weights = Each(_ => 1);
         if (Used.Length < 3) return;
