@@ -24,7 +24,7 @@ public sealed class SeasonReportTests
         var text = report.Answers().ToText();
         Assert.Contains("Squat improved", text, StringComparison.Ordinal);
         Assert.Contains("12 players clearly gained in something, none clearly lost", text, StringComparison.Ordinal);
-        Assert.Matches(@"squat \+2[456]\u2009kg", text);
+        Assert.Contains("squat +25.4\u2009kg", text, StringComparison.Ordinal);
         Assert.Matches(@"Back squat 1RM\s+.*clear gain", report.SquadChange().ToText());
     }
 
