@@ -4,10 +4,11 @@ using Analytics.Benchmarks.IccTables;
 using Analytics.Benchmarks.Intervals;
 using Analytics.Benchmarks.MixedModels;
 using Analytics.Benchmarks.NotebookRuns;
+using Analytics.Benchmarks.SeasonHistory;
 using Analytics.Benchmarks.SeasonRows;
 
 // One command a benchmark; each prints what it measured and the ratio that matters. Nothing here is asserted by a timed test.
-IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new BcaMean(), new IccTablesBenchmark(), new MixedFits(), new ClipKinematicsBenchmark()];
+IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new BcaMean(), new IccTablesBenchmark(), new MixedFits(), new ClipKinematicsBenchmark(), new SeasonHistoryBenchmark()];
 
 var chosen = benchmarks.FirstOrDefault(b => b.Name == args.FirstOrDefault());
 if (chosen is null)
