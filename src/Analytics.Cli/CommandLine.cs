@@ -17,6 +17,7 @@ internal static class CommandLine
             VerifyCommand.Make(screen),
             CheckCommand.Make(screen),
             NewSeasonCommand.Make(screen),
+            CodesCommand.Make(screen),
         };
         root.Add(HelpCommand.Make(root));
         if (root.Options.OfType<HelpOption>().FirstOrDefault() is { } help)

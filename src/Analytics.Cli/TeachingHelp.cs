@@ -15,12 +15,16 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               your own season, one testing day, opened in the browser
           analytics run notebooks/testing-day.ipynb --set since=first
               any other setting of the notebook, here: compare with the first day; a wrong name lists the right ones
+          analytics run notebooks/season-report.ipynb --season my-season --share codes
+              a report that names players by codes; initials and names are the other words
           analytics verify out/testing-day.html --season my-season
               whether that report's numbers still follow from the data
           analytics new-season my-season
               an empty season folder with example rows to replace
           analytics check my-season
               what would be used, and what is held back and why
+          analytics codes my-season
+              who is who in reports with codes: a private list, never to be sent
 
         Exit codes:
           0    fine
