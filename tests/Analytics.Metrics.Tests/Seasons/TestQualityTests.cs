@@ -72,6 +72,19 @@ public class TestQualityTests
         var quality = TestQuality.Of(profile, SeasonValues.Of(Invented.Metric(), days));
         Assert.Equal(TestAdvice.Mend, quality.Advice);
         Assert.Contains("only 58 % of the squad", quality.Reason, StringComparison.Ordinal);
+        Assert.EndsWith("find out who is missed and why.", quality.Reason, StringComparison.Ordinal);
+    }
+
+    // Heavy players jump off a lower box on purpose: nobody is told to test them like the others.
+    [Fact]
+    public void Of_ManyOnAnotherScale_AreToBeJudgedAmongThemselves()
+    {
+        IReadOnlyList<AthleteDay> Boxes(DateOnly date, int day)
+            => [.. Enumerable.Range(1, 24).Select(i => Invented.Day($"a{i}", date, Invented.Number(Course.Level(i) + Course.Error(i, day), i <= 14 ? "box 46 cm" : "box 30 cm")))];
+        var days = new[] { Boxes(Course.Baseline, 0), Boxes(Course.Retest, 1) };
+        var quality = TestQuality.Of(Course.Profile with { Retests = [RepeatDays.Pair(days[0], days[1])] }, SeasonValues.Of(Invented.Metric(), days));
+        Assert.Equal(20, quality.ValuesElsewhere);
+        Assert.Contains("20 values measured another way stand apart: judge those players among themselves", quality.Reason, StringComparison.Ordinal);
     }
 
     // Spread within 2 groups of 12 has 22 df, the retest 23: qf(.975, 22, 23) = 2.32541477516 and qf(.025, 22, 23) = 0.426590000472 in R 4.2.2.
