@@ -17,8 +17,8 @@ internal static class TransferDocument
             True association means: the correlation between players of the true gains of two measures over the season. In the demo gains of different
             qualities are independent, but forms of the day correlate by 0.16 (a good day helps both tests), which is an association of results and no
             transfer; the study must not be fooled by it. "Gains only" leaves the forms so; "gains and forms" gives forms the planted correlation too (0 or
-            0.6). 12 pairs are looked at in every season, by a baseline, a retest and three more days; the pairs in the tables are the linked ones. The method
-            is in [transfer](methods/transfer.md).
+            0.6). 12 pairs are looked at in every season, by a baseline, its retest and three more days, or with a retest at the end as well (six days); the
+            pairs in the tables are the linked ones. The method is in [transfer](methods/transfer.md).
 
             ### With no true association
 
