@@ -42,7 +42,7 @@ internal static class TransferDocument
         var table = new MarkdownTable("pair", "seasons", "true r", "gains, errors off, %", "errors left in, %", "beyond the calendar, %", "classic, %", "after adjustment, %");
         foreach (var scenario in scenarios)
         {
-            foreach (var (pair, c) in counts[scenario])
+            foreach (var (pair, c) in counts[scenario].Where(c => c.Value.Found.Seasons > 1))
             {
                 table.Row(Pair(pair), Kind(scenario), MarkdownTable.Number(c.True, 2), MarkdownTable.Percent(c.Found), MarkdownTable.Percent(c.WithErrorsLeftIn),
                     MarkdownTable.Percent(c.BeyondCalendar), MarkdownTable.Percent(c.Classic), MarkdownTable.Percent(c.FoundAdjusted));
@@ -58,7 +58,7 @@ internal static class TransferDocument
             "pair", "seasons", "true r", "told", "coverage, %", "slope, coverage, %", "found, %", "beyond the calendar, %", "after adjustment, %", "no spread seen, %", "said against, %", "players", "players for 90 %");
         foreach (var scenario in scenarios)
         {
-            foreach (var (pair, c) in counts[scenario])
+            foreach (var (pair, c) in counts[scenario].Where(c => c.Value.Found.Seasons > 1))
             {
                 table.Row(Pair(pair), Kind(scenario), MarkdownTable.Number(c.True, 2), MarkdownTable.Number(c.Told, 2) + " (" + MarkdownTable.Number(c.ToldError, 2) + ")",
                     MarkdownTable.Coverage(c.Covered), MarkdownTable.Coverage(c.SlopeCovered), MarkdownTable.Percent(c.Found), MarkdownTable.Percent(c.BeyondCalendar), MarkdownTable.Percent(c.FoundAdjusted),
