@@ -19,6 +19,8 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               a report that names players by codes; initials and names are the other words
           analytics verify out/testing-day.html --season my-season
               whether that report's numbers still follow from the data
+          analytics run notebooks/athlete-page.ipynb --season my-season --each athlete --out pages
+              a page for each athlete with results; the same command again makes what is missing or out of date
           analytics new-season my-season
               an empty season folder with example rows to replace
           analytics check my-season
@@ -31,7 +33,7 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
           1    the command line asks for something that cannot be meant
           2    data was held back or cannot be used, a cell failed (what was made is still written), or verify found a difference
           3    the run took longer than --timeout (what was made is still written)
-          130  interrupted; nothing was written
+          130  interrupted; nothing of the report it was at was written
 
         """;
 
