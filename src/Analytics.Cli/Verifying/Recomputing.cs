@@ -51,7 +51,7 @@ internal static class Recomputing
             given.Add(!setting.IsPath
                 ? new(setting.Name, setting.Value)
                 : throw new NotebookException(Fault.Usage, setting.Name == Earlier
-                    ? $"The report also rests on earlier seasons, the last of them in a folder called '{setting.Value}'. Say where they are with --earlier, oldest first."
+                    ? $"The report also rests on earlier seasons, in folders called '{setting.Value}'. Say where they are with --earlier, oldest first."
                     : $"The report was made with {setting.Name} = a path that ends in '{setting.Value}', and reports do not tell whole paths. Give it with --set {setting.Name}=PATH."));
         }
 

@@ -17,17 +17,21 @@ internal static partial class SettingText
             return setting with { Literal = setting.Literal.TrimEnd('d', 'D', 'L', 'm', 'M') };
         if (!IsPath(setting))
             return setting;
-        var parts = setting.Literal.Trim('"', '@').Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries);
-        return setting with { Literal = $"\"{(parts.Length > 0 ? parts[^1] : "")}\"" };
+        var names = Paths(setting).Select(p => p.Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries) is [.., var last] ? last : "");
+        return setting with { Literal = setting.Type.ToLiteral(string.Join("; ", names))! };
     }
 
     /// <summary>A setting as the data of the report tell it.</summary>
     public static ProofSetting ForProof(Setting setting, bool given)
         => new(setting.Name, SettingValue.Of(ForReaders(setting)), given, IsPath(setting));
 
-    /// <summary>Whether a setting is a path.</summary>
-    public static bool IsPath(Setting setting) => setting.Type.Name == "string" && Path().IsMatch(setting.Literal);
+    /// <summary>Whether a setting is a path, or several with semicolons between.</summary>
+    public static bool IsPath(Setting setting) => setting.Type.Name == "string" && Paths(setting).Any(p => Path().IsMatch(p));
 
-    [GeneratedRegex("""^@?"(?:\.{0,2}[/\\]|~[/\\]|[A-Za-z]:[/\\])""")]
+    /// <summary>The paths of a setting that is one.</summary>
+    public static IReadOnlyList<string> Paths(Setting setting)
+        => SettingValue.Of(setting).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    [GeneratedRegex("""^(?:\.{0,2}[/\\]|~[/\\]|[A-Za-z]:[/\\])""")]
     private static partial Regex Path();
 }

@@ -12,6 +12,8 @@ public class SettingTextTests
     [InlineData("\"C:\\\\Users\\\\somebody\\\\2026\"", "\"2026\"")]
     [InlineData("@\"C:\\Users\\somebody\\2026\"", "\"2026\"")]
     [InlineData("\"~/2026\"", "\"2026\"")]
+    [InlineData("\"../somebody/2024; /home/somebody/2025\"", "\"2024; 2025\"")]
+    [InlineData("\"./2024\"", "\"2024\"")]
     [InlineData("\"m/s\"", "\"m/s\"")]
     [InlineData("\"2026-03-02\"", "\"2026-03-02\"")]
     [InlineData("\"\"", "\"\"")]
