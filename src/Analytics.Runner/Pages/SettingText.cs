@@ -27,6 +27,10 @@ internal static partial class SettingText
     /// <summary>Whether a setting is a path, or several with semicolons between them.</summary>
     public static bool IsPath(Setting setting) => setting.Type.Name == "string" && Parts(setting).Any(p => Path().IsMatch(p));
 
+    /// <summary>The paths of a setting that is one.</summary>
+    public static IReadOnlyList<string> Paths(Setting setting)
+        => SettingValue.Of(setting).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
     // Several folders stand in one setting, with semicolons between them.
     private static string[] Parts(Setting setting) => setting.Literal.Trim('"', '@').Split(';');
 

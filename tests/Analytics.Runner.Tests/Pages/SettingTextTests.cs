@@ -18,6 +18,8 @@ public class SettingTextTests
     [InlineData("\"../..\"", "\"\"")]
     [InlineData("\"a;b\"", "\"a;b\"")]
     [InlineData("\"m/s;km/h\"", "\"m/s;km/h\"")]
+    [InlineData("\"../somebody/2024; /home/somebody/2025\"", "\"2024;2025\"")]
+    [InlineData("\"./2024\"", "\"2024\"")]
     [InlineData("\"m/s\"", "\"m/s\"")]
     [InlineData("\"2026-03-02\"", "\"2026-03-02\"")]
     [InlineData("\"\"", "\"\"")]
