@@ -17,6 +17,7 @@ internal static class CommandLine
             VerifyCommand.Make(screen),
             CheckCommand.Make(screen),
             NewSeasonCommand.Make(screen),
+            CodesCommand.Make(screen),
         };
         root.Add(HelpCommand.Make(root));
         if (root.Options.OfType<HelpOption>().FirstOrDefault() is { } help)
@@ -27,6 +28,8 @@ internal static class CommandLine
             return await parsed.InvokeAsync(new InvocationConfiguration
             {
                 EnableDefaultExceptionHandler = false,
+                // A batch finishes the page it is at; all else ends at once.
+                ProcessTerminationTimeout = TimeSpan.FromSeconds(10),
                 Output = screen.Out,
                 Error = screen.Error,
             }).ConfigureAwait(false);

@@ -7,14 +7,13 @@ public sealed class SeasonException : Exception
 {
     /// <summary>Makes the exception.</summary>
     /// <param name="message">What is wrong, where, and what to do.</param>
-    public SeasonException(string message) : base(CellMarks.Strip(message))
-    {
-    }
+    public SeasonException(string message) : base(CellMarks.Strip(message)) => Marked = message;
 
     /// <summary>Makes the exception from an underlying failure.</summary>
     /// <param name="message">What is wrong, where, and what to do.</param>
     /// <param name="inner">The underlying failure.</param>
-    public SeasonException(string message, Exception inner) : base(CellMarks.Strip(message), inner)
-    {
-    }
+    public SeasonException(string message, Exception inner) : base(CellMarks.Strip(message), inner) => Marked = message;
+
+    /// <summary>The message with what came from cells marked.</summary>
+    internal string Marked { get; }
 }

@@ -38,7 +38,7 @@ public static class SeasonShelf
             if (kept is { } last && last.Answers(asked, fingerprint, key)) return last.Data;
             // Let go before reading, so that there are never two seasons in memory for longer than need be.
             kept = null;
-            var readings = sources.Select(s => s.Read()).ToList();
+            var readings = sources.Select(s => word is ShareAs.Names ? s.Read() : SharedMessages.Without(s.Read)).ToList();
             var joined = SeasonJoin.Of([.. readings.Select(r => r.Data)]);
             // Only now is it sure to be a season folder.
             if (word is ShareAs.Codes) key ??= ShareKey.Make(sources[^1].Folder.Root);

@@ -19,6 +19,7 @@ public class CommandLineTests
     [InlineData("run")]
     [InlineData("check")]
     [InlineData("new-season")]
+    [InlineData("codes")]
     public async Task Help_OfACommand_IsThatOfTheCommandItself(string command)
         => Assert.Equal((await Heard.RunAsync(command, "--help")).Out, (await Heard.RunAsync("help", command)).Out);
 
@@ -27,7 +28,7 @@ public class CommandLineTests
     {
         var heard = await Heard.RunAsync("help", "rnu");
         Assert.Equal(1, heard.ExitCode);
-        Assert.Contains("no command 'rnu' to explain. There are: run, check, new-season", heard.Error, StringComparison.Ordinal);
+        Assert.Contains("no command 'rnu' to explain. There are: run, verify, check, new-season, codes", heard.Error, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -36,7 +37,7 @@ public class CommandLineTests
     public async Task RunHelp_Options_AreAllThere(params string[] args)
     {
         var heard = await Heard.RunAsync(args);
-        foreach (var option in new[] { "NOTEBOOK", "--season", "--day", "--set", "--out", "--timeout", "--open" })
+        foreach (var option in new[] { "NOTEBOOK", "--season", "--earlier", "--share", "--day", "--set", "--out", "--timeout", "--open" })
             Assert.Contains(option, heard.Out, StringComparison.Ordinal);
     }
 
@@ -54,6 +55,9 @@ public class CommandLineTests
     [InlineData("run", "x.ipynb", "--day", "08.06.2026")]
     [InlineData("run", "x.ipynb", "--day", "2026-02-30")]
     [InlineData("run", "x.ipynb", "--season", "no-such-folder")]
+    [InlineData("run", "x.ipynb", "--earlier", "no-such-folder")]
+    [InlineData("run", "x.ipynb", "--share", "nothing")]
+    [InlineData("codes")]
     [InlineData("run", "no-such-folder/x.ipynb")]
     [InlineData("check")]
     [InlineData("new-season")]

@@ -177,7 +177,7 @@ public sealed class SeasonRulesTests
         using var season = new TemporarySeason().With("season.json", """
             {"club":"\"><script>","season":"S","from":"2026-01-05","to":"2026-07-31","units":{"mass":"KG","jump":"cm","speed":"km/h","colour":"red"},
              "defaults":{"timing":"hand","start":"first movement","jump_method":"force-plate"},
-             "retests":[["2026-01-19","2026-01-22"]],"worthwhile":{"share":0.3,"sprint_10yd":0.02},"seasn":1}
+             "retests":[["2026-01-19","2026-01-22"]],"worthwhile":{"share":0.3,"sprint_10yd":0.02},"test_minutes":{"back_squat_1rm":6,"bench_pres_1rm":5},"seasn":1}
             """);
 
         var data = season.Read();
@@ -186,6 +186,8 @@ public sealed class SeasonRulesTests
         Assert.Equal((TimingMethod.Hand, StartType.FirstMovement, JumpMethod.ForcePlate), (data.Settings.DefaultTiming, data.Settings.DefaultStart, data.Settings.DefaultJumpMethod));
         Assert.Equal(new RetestPair(new DateOnly(2026, 1, 19), new DateOnly(2026, 1, 22)), Assert.Single(data.Settings.Retests));
         Assert.Equal((0.3, 0.02), (data.Settings.WorthwhileShare, data.Settings.Worthwhile["sprint_10yd"]));
+        Assert.Equal(6, data.Settings.TestMinutes["back_squat_1rm"]);
+        Assert.Contains(data.Notes, n => n.Text == "'test_minutes.bench_pres_1rm' is no known metric and has no effect; did you mean bench_press_1rm?");
         Assert.Contains(data.Notes, n => n.Text.Contains("'units.colour'", StringComparison.Ordinal));
         Assert.Contains(data.Notes, n => n.Text.Contains("'seasn' is not known and was not read; did you mean season?", StringComparison.Ordinal));
         Assert.Contains(data.Notes, n => n.Text.Contains("'retests' names 2026-01-19, but there is no such testing day", StringComparison.Ordinal));

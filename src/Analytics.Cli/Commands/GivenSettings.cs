@@ -6,14 +6,20 @@ namespace Analytics.Cli.Commands;
 /// <summary>Turns the options of <c>run</c> into settings of a notebook.</summary>
 internal static class GivenSettings
 {
-    public static IReadOnlyList<KeyValuePair<string, string>> From(string notebook, string? season, string? day, IReadOnlyList<string> set)
+    private static readonly string[] ShareWords = ["names", "initials", "codes"];
+
+    public static IReadOnlyList<KeyValuePair<string, string>> From(string notebook, RunOptions options)
     {
         var given = new List<KeyValuePair<string, string>>();
-        if (season is not null)
-            given.Add(new("season", SeasonSeenFrom(notebook, season)));
-        if (day is not null)
-            given.Add(new("day", Day(day)));
-        given.AddRange(set.Select(Pair));
+        if (options.Season is not null)
+            given.Add(new("season", SeasonSeenFrom(notebook, options.Season)));
+        if (options.Earlier.Count > 0)
+            given.Add(new("earlier", string.Join(';', options.Earlier.Select(e => EarlierSeenFrom(notebook, e)))));
+        if (options.Share is not null)
+            given.Add(new("share", Share(options.Share)));
+        if (options.Day is not null)
+            given.Add(new("day", Day(options.Day)));
+        given.AddRange(options.Set.Select(Pair));
         return given;
     }
 
@@ -26,6 +32,21 @@ internal static class GivenSettings
         var path = Path.GetRelativePath(from, Path.GetFullPath(season)).Replace('\\', '/');
         return path.StartsWith('.') || Path.IsPathRooted(path) ? path : "./" + path;
     }
+
+    private static string EarlierSeenFrom(string notebook, string season)
+    {
+        if (season.Contains(';', StringComparison.Ordinal))
+            throw new NotebookException(Fault.Usage, $"--earlier names one folder, not '{season}'. Give it once for each, oldest first; a folder with a semicolon in its name must be renamed.");
+        if (!Directory.Exists(season) && !File.Exists(season))
+            throw new NotebookException(Fault.Usage, $"There is no season folder '{season}' to join. Check the spelling.");
+        var seen = SeasonSeenFrom(notebook, season);
+        return !seen.Contains(';', StringComparison.Ordinal) ? seen
+            : throw new NotebookException(Fault.Usage, $"The way to the season folder '{season}' leads through a folder with a semicolon in its name, but semicolons stand between seasons. Rename that folder, or copy the season elsewhere.");
+    }
+
+    private static string Share(string word)
+        => Array.Find(ShareWords, w => string.Equals(w, word, StringComparison.OrdinalIgnoreCase))
+            ?? throw new NotebookException(Fault.Usage, $"--share is one of {string.Join(", ", ShareWords)}, not '{word}'.");
 
     private static string Day(string day)
         => DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)

@@ -17,6 +17,8 @@ internal static class RunCommand
     {
         var notebook = new Argument<string>("notebook") { HelpName = "NOTEBOOK", Description = "The notebook to run, for example notebooks/testing-day.ipynb." };
         var season = new Option<string?>("--season") { HelpName = "DIR", Description = "The season folder, in the place of the notebook's own." };
+        var earlier = new Option<string[]>("--earlier") { HelpName = "DIR", Description = "An earlier season folder to join on athlete_id. May be given several times, oldest first.", DefaultValueFactory = _ => [] };
+        var share = new Option<string?>("--share") { HelpName = "WORD", Description = "How players are named: names, initials or codes. Codes are made with a key kept in the season folder." };
         var day = new Option<string?>("--day") { HelpName = "YYYY-MM-DD", Description = "The testing day, in the place of the latest." };
         var set = new Option<string[]>("--set") { HelpName = "NAME=VALUE", Description = "Any other setting of the notebook. May be given several times.", DefaultValueFactory = _ => [] };
         var outFolder = new Option<string>("--out") { HelpName = "DIR", Description = "Where the report and the executed notebook go.", DefaultValueFactory = _ => "out" };
@@ -26,14 +28,21 @@ internal static class RunCommand
         var open = new Option<bool>("--open") { Description = "Open the report when it is written." };
         var command = new Command("run", "Runs a notebook from top to bottom and writes one HTML report and the executed notebook.")
         {
-            notebook, season, day, set, each, afresh, outFolder, timeout, open,
+            notebook, season, earlier, share, day, set, each, afresh, outFolder, timeout, open,
         };
         command.SetAction((parsed, cancellation) =>
         {
             var request = new RunRequest
             {
                 Notebook = parsed.GetRequiredValue(notebook),
-                Settings = GivenSettings.From(parsed.GetRequiredValue(notebook), parsed.GetValue(season), parsed.GetValue(day), parsed.GetRequiredValue(set)),
+                Settings = GivenSettings.From(parsed.GetRequiredValue(notebook), new RunOptions
+                {
+                    Season = parsed.GetValue(season),
+                    Earlier = parsed.GetRequiredValue(earlier),
+                    Share = parsed.GetValue(share),
+                    Day = parsed.GetValue(day),
+                    Set = parsed.GetRequiredValue(set),
+                }),
                 OutFolder = parsed.GetRequiredValue(outFolder),
                 Timeout = Seconds(parsed.GetRequiredValue(timeout)),
                 Library = LibraryName.Text,

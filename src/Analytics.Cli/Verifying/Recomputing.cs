@@ -41,17 +41,15 @@ internal static class Recomputing
 
     private static List<KeyValuePair<string, string>> Settings(Proof proof, string notebook, VerifyOptions options)
     {
-        var given = GivenSettings.From(notebook, Has(proof, Season) ? options.Season : null, null, options.Set).ToList();
+        var given = GivenSettings.From(notebook, new RunOptions { Season = Has(proof, Season) ? options.Season : null, Earlier = Has(proof, Earlier) ? options.Earlier : [], Set = options.Set }).ToList();
         if (options.Earlier.Count > 0 && !Has(proof, Earlier))
             throw new NotebookException(Fault.Usage, $"The report was made with one season: '{proof.Notebook}' was run without earlier ones. Leave out --earlier.");
-        if (options.Earlier.Count > 0)
-            given.Add(new(Earlier, string.Join(';', options.Earlier.Select(e => GivenSettings.SeasonSeenFrom(notebook, e)))));
         foreach (var setting in proof.Settings.Where(s => s.Given && !given.Exists(g => g.Key == s.Name)))
         {
             given.Add(!setting.IsPath
                 ? new(setting.Name, setting.Value)
                 : throw new NotebookException(Fault.Usage, setting.Name == Earlier
-                    ? $"The report also rests on earlier seasons, the last of them in a folder called '{setting.Value}'. Say where they are with --earlier, oldest first."
+                    ? $"The report also rests on earlier seasons, in folders called '{setting.Value}'. Say where they are with --earlier, oldest first."
                     : $"The report was made with {setting.Name} = a path that ends in '{setting.Value}', and reports do not tell whole paths. Give it with --set {setting.Name}=PATH."));
         }
 

@@ -47,7 +47,7 @@ public sealed record DoseLooks : Result
         Remarks =
         [
             LoadCautions.Description,
-            .. Looks > 0 ? [FormattableString.Invariant($"With no relation anywhere, {ByChance.Expected:0.#} of {Looks} pairs would have a raw p of at most 0.05; intervals here are not corrected.")] : Array.Empty<string>(),
+            .. Looks > 0 ? [FormattableString.Invariant($"With no relation anywhere, {ByChance.Expected:0.##} of {Looks} {(Looks == 1 ? "pair" : "pairs")} would have a raw p of at most 0.05; intervals here are not corrected.")] : Array.Empty<string>(),
         ],
     };
 

@@ -10,8 +10,8 @@ namespace Analytics.Metrics.Load;
 /// <param name="Most">Most contacts counted in one session.</param>
 public sealed record WeekContacts(DateOnly Monday, int Known, int Sessions, int Uncounted, int Most) : Result
 {
-    /// <summary>Contacts of the week; null when a session was not counted.</summary>
-    public int? Total => Uncounted == 0 ? Known : null;
+    /// <summary>Contacts of the week; null when a session was not counted, and in a week without sessions, of which nobody can tell whether it was rest or not written down.</summary>
+    public int? Total => Sessions > 0 && Uncounted == 0 ? Known : null;
 
     /// <summary>The week that holds a day.</summary>
     /// <param name="day">Any day of the week.</param>
@@ -27,6 +27,14 @@ public sealed record WeekContacts(DateOnly Monday, int Known, int Sessions, int 
     /// <inheritdoc/>
     public override ResultSheet Sheet() => new(
         FormattableString.Invariant($"Jump contacts, week of {Monday:yyyy-MM-dd}"), "sum of the counts written down",
-        [new("contacts", Known) { Note = Uncounted > 0 ? $"at least; {Uncounted} of {Sessions} sessions without a count" : string.Empty }, new("most in a session", Most)])
+        [new("contacts", Sessions > Uncounted ? Known : null) { Note = Note }, new("most in a session", Sessions > Uncounted ? Most : null)])
     { Basis = $"{Sessions} {(Sessions == 1 ? "session" : "sessions")}, no error known" };
+
+    private string Note => (Sessions, Uncounted) switch
+    {
+        (0, _) => "not known: no session in this week",
+        (_, 0) => string.Empty,
+        var (all, uncounted) when uncounted == all => $"not known: {uncounted} of {all} sessions without a count",
+        var (all, uncounted) => $"at least; {uncounted} of {all} sessions without a count",
+    };
 }

@@ -30,13 +30,13 @@ public sealed record WeekLoad : Result
     /// <summary>Sessions without rating or minutes.</summary>
     public int Unknown => Days.Sum(d => d.Unknown);
 
-    /// <summary>Total in AU; null when a session's load is not known.</summary>
-    public double? TotalAu => Unknown == 0 ? KnownAu : null;
+    /// <summary>Total in AU; null when a session's load is not known, and in a week without sessions, of which nobody can tell whether it was rest or not written down.</summary>
+    public double? TotalAu => Sessions > 0 && Unknown == 0 ? KnownAu : null;
 
-    /// <summary>Mean daily load in AU; null when a session's load is not known.</summary>
+    /// <summary>Mean daily load in AU; null without a total.</summary>
     public double? MeanAu => TotalAu / Days.Count;
 
-    /// <summary>SD of the daily loads in AU with <see cref="Divisor"/>; 0 for seven equal days, null when a session's load is not known.</summary>
+    /// <summary>SD of the daily loads in AU with <see cref="Divisor"/>; 0 for seven equal days, null without a total.</summary>
     public double? SdAu => TotalAu is null ? null : AreEqual ? 0 : Moments.StandardDeviation([.. Days.Select(d => d.KnownAu)]) * Factor;
 
     /// <summary>Mean / SD; null where <see cref="NotComputable"/> says why.</summary>
@@ -82,7 +82,7 @@ public sealed record WeekLoad : Result
         FormattableString.Invariant($"Training load, week of {Monday:yyyy-MM-dd}"),
         $"session rating × minutes [foster2001]; monotony = mean/SD of the daily loads, strain = total × monotony [foster1998], SD with divisor {(Divisor == SdDivisor.Sample ? "n − 1" : "n")}",
     [
-        new("total", KnownAu, "AU") { Note = Unknown > 0 ? "at least; " + NotComputable : string.Empty },
+        new("total", Sessions > Unknown ? KnownAu : null, "AU") { Note = TotalAu is not null ? string.Empty : Sessions > Unknown ? "at least; " + NotComputable : NotComputable! },
         new("mean of a day", MeanAu, "AU"), new("SD of the days", SdAu, "AU"),
         new("monotony", Monotony) { Note = NotComputable ?? string.Empty },
         new("strain", StrainAu, "AU") { Note = NotComputable ?? string.Empty },

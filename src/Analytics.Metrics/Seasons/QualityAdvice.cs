@@ -29,13 +29,18 @@ internal static class QualityAdvice
         if (signal < rule.KeepFrom)
             return (TestAdvice.Mend, Text($"Mend: {words}, less than {rule.KeepFrom:0.#}; average more attempts or two days, and test the same way every time{Days(test)}."));
         return test.UsableShare < rule.LeastUsable
-            ? (TestAdvice.Mend, Text($"Mend: {words}, but only {100 * test.UsableShare:0} % of the squad have a usable value on a usual day; get the others tested the same way."))
+            ? (TestAdvice.Mend, Text($"Mend: {words}, but only {100 * test.UsableShare:0} % of the squad have a value on the scale compared on a usual day{Elsewhere(test)}."))
             : (TestAdvice.Keep, Text($"Keep: {words}{Days(test)}."));
     }
 
     private static string Days(TestQuality test) => test.DaysForAthlete is { } one && test.DaysForGroup is { } group
         ? Text($"; a worthwhile change takes {Count(one)} on each occasion to see in one player, {Count(group)} in a group of {test.GroupSize}")
         : "";
+
+    // A lower box for heavy players or a shorter gap may be the coach's choice for their safety, so nobody is told to test all alike.
+    private static string Elsewhere(TestQuality test) => test.ValuesElsewhere > 0
+        ? Text($"; {test.ValuesElsewhere} values measured another way stand apart: judge those players among themselves, or settle on one way that suits all")
+        : "; find out who is missed and why";
 
     private static string Minutes(TestQuality test) => test.SquadMinutes is > 0 and var minutes ? Text($" and costs {minutes:0} minutes of a station a test day") : "";
 

@@ -47,7 +47,7 @@ public sealed record SeasonTrend
     /// <summary>The rule.</summary>
     public required VerdictRule Rule { get; init; }
 
-    /// <summary>Whether athletes have slopes of their own in the models; if not, how differently they responded widens the intervals.</summary>
+    /// <summary>Whether athletes have slopes of their own in all models; if not, a remark says why, and how differently they responded widens the intervals there.</summary>
     public required bool HasOwnSlopes { get; init; }
 
     /// <summary>What the models could not do, in words; may be empty.</summary>

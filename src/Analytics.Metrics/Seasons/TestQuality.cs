@@ -58,6 +58,9 @@ public sealed record TestQuality
     /// <summary>Share of the squad with a usable value on a usual day of this test, 0 to 1.</summary>
     public required double UsableShare { get; init; }
 
+    /// <summary>Values measured another way, which are not compared (another box, hand times); they may be so on purpose.</summary>
+    public required int ValuesElsewhere { get; init; }
+
     /// <summary>What it costs; null when no minutes are known.</summary>
     public required TestCost? Cost { get; init; }
 
@@ -111,6 +114,7 @@ public sealed record TestQuality
             GroupSize = groupSize,
             SquadSize = squad.Count,
             UsableShare = Usable(values, squad),
+            ValuesElsewhere = values.NotCompared.Count,
             Cost = TestMinutes.Of(values.Metric.Id, minutes ?? new Dictionary<string, double>()),
             Advice = TestAdvice.CannotTellYet,
             Reason = "",

@@ -9,7 +9,7 @@ namespace Analytics.Notebooks.AthletePage;
 /// <summary>The first answer: what changed for real.</summary>
 internal static class ChangeAnswer
 {
-    private const int MostNamed = 2;
+    private const int MostNamed = 2, MostGains = 3;
 
     public static Answer Of(PlayerPage page)
     {
@@ -18,14 +18,15 @@ internal static class ChangeAnswer
         var gains = judged.Where(m => m.Change!.Verdict == Verdict.ClearGain).ToList();
         var losses = judged.Where(m => m.Change!.Verdict == Verdict.ClearLoss).ToList();
         List<string> said = [];
-        if (gains.Count > 0) said.Add($"Better for real: {Names(gains)}.");
+        if (gains.Count > 0) said.Add(gains.Count > MostGains ? $"{Words.Capital(Words.Count(gains.Count))} of {Words.Count(judged.Count)} tests are better for real." : $"Better for real: {Names(gains)}.");
         if (losses.Count > 0) said.Add($"{(gains.Count > 0 ? "Lower" : "You are lower")} by more than test error: {Names(losses)}.");
         if (said.Count == 0) return new(StillWords(judged), Undecided(judged, named: false) + " " + WhatHelps(judged), Tone.Muted);
 
-        var numbers = string.Join("; ", gains.Concat(losses).Select(m => $"{PageWords.Short(m.Metric)} {m.Unit.ChangeText(m.Change!.Difference, m.Change.Interval)}"));
+        var clear = losses.Concat(gains).ToList();
+        var numbers = string.Join("; ", clear.Take(MostGains).Select(m => $"{PageWords.Short(m.Metric)} {m.Unit.ChangeText(m.Change!.Difference, m.Change.Interval)}"));
         var health = losses.Count > 0 ? " Check health, sleep and the testing day first." : "";
         var rest = judged.Except(gains).Except(losses).ToList();
-        return new(string.Join(" ", said), $"{Words.Capital(numbers)}, since {Since(page, judged)}.{health}{(rest.Count > 0 ? " " + Undecided(rest, named: true) : "")} {Chance(judged)}",
+        return new(string.Join(" ", said), $"{Words.Capital(numbers)}{(clear.Count > MostGains ? "; the others below" : "")}, since {Since(page, judged)}.{health}{(rest.Count > 0 ? " " + Undecided(rest, named: true) : "")} {Chance(judged)}",
             losses.Count > gains.Count ? Tone.Loss : gains.Count > 0 ? Tone.Gain : Tone.Loss);
     }
 

@@ -15,7 +15,7 @@ internal static class LiftAnswer
             return new("What to lift: see medical staff first.", $"You are listed as {page.Status.Text}, so no loads are given. They come back with your first test after you are cleared.", Tone.Loss);
         var ready = page.Loads.Where(l => l.TestFirst is null).ToList();
         if (ready.Count == 0)
-            return new("What to lift: test first.", page.Loads.Count == 0 ? "No lift of yours was tested. A set of three to five good repetitions is enough to start." : "No test of yours is recent enough to load a bar from.", Tone.Muted);
+            return new("What to lift: test first.", page.Loads.Count == 0 ? "No lift of yours was tested. A set of three to five good repetitions is enough to start." : "No test of yours gives a load for the bar; the table below says why.", Tone.Muted);
         ready = [.. ready.Take(Most)];
         var sets = ready.Select(l => $"{Short(l.Test.Lift)} {PageWords.Set(l.Sets[0], page.Bar)}");
         var until = ready.Min(l => l.Test.Date.AddDays(LoadRule.StaleAfterDays));

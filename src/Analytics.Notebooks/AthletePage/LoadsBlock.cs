@@ -8,7 +8,7 @@ namespace Analytics.Notebooks.AthletePage;
 /// <summary>The next loads: lift by lift, with the 1RM they come from and its age.</summary>
 internal static class LoadsBlock
 {
-    private const string Title = "Next loads, for your coach to change";
+    private const string Title = "Next loads";
 
     public static ReportBlock Of(PlayerPage page)
     {
@@ -22,9 +22,7 @@ internal static class LoadsBlock
             .Text("Lighter day", l => Set(l, 0, bar))
             .Text("Heavier day", l => Set(l, 1, bar))
             .Text("Loads from", l => Basis(l, bar)));
-        List<Block> blocks = [table];
-        if (page.Status.IsLimited) blocks.Insert(0, new Callout($"You are listed as {page.Status.Text}: medical staff say first which of these you may do."));
-        return new Section(Title, "", [.. blocks]);
+        return new Section(Title + ", for your coach to change", page.Status.IsLimited ? $"You are listed as {page.Status.Text}: medical staff say first which of these you may do." : "", table);
     }
 
     private static string Range(NextLoad load, LoadUnit bar)
@@ -39,7 +37,7 @@ internal static class LoadsBlock
 
     private static Cell Set(NextLoad load, int index, LoadUnit bar)
     {
-        if (load.TestFirst is not null) return index == 0 ? new Cell("test first") : Cell.Missing;
+        if (load.TestFirst is not null) return index > 0 ? Cell.Missing : new Cell(LoadScheme.For(load.Test.Lift).Count == 0 ? "in small steps" : "test first");
         var set = load.Sets[index];
         List<string> notes = [Figures.Plain(set.Scheme.Percent, 0, "%")];
         if (set.IsCapped) notes.Add("held at what you have lifted");

@@ -27,9 +27,9 @@ internal sealed record PageChoice(string Athlete, string Day, string Since, doub
     public Athlete Player(SeasonData season, DateOnly today)
     {
         if (Athlete == "first")
-            return season.Athletes.FirstOrDefault(a => HasResult(season, a.Id, today)) ?? season.Athletes[0];
+            return season.Athletes.FirstOrDefault(a => a.InLatestSeason && HasResult(season, a.Id, today)) ?? season.Athletes[0];
         return season.Athletes.FirstOrDefault(a => a.Id == Athlete) ?? throw new SeasonException(string.Create(CultureInfo.InvariantCulture,
-            $"athlete is '{Short(Athlete)}'; the season's list has {season.Athletes.Count} players, none with this athlete_id. Use an athlete_id as athletes.csv writes it, or \"first\"."));
+            $"athlete is '{Short(Athlete)}'; the season's list has {season.Athletes.Count} players, none with this athlete_id. Use an athlete_id as athletes.csv writes it (where names are not shared, what he is called instead), or \"first\"."));
     }
 
     public double Step(SeasonSettings settings)

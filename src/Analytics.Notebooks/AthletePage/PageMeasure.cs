@@ -38,6 +38,9 @@ internal sealed record PageMeasure
 
     public required VerdictRule Rule { get; init; }
 
+    /// <summary>Probability that "behind" and "ahead" must reach.</summary>
+    public required double Sure { get; init; }
+
     public DayValue Latest => History[^1];
 
     public bool LowerIsBetter => Metric.Better == Direction.Lower;

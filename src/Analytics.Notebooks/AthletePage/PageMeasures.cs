@@ -74,6 +74,7 @@ internal static class PageMeasures
             Before = before,
             Change = change?.Athletes.FirstOrDefault(a => a.AthleteId == player.Id),
             Rule = squad.Profile.Rule,
+            Sure = squad.Profile.NeedProbability,
         };
     }
 

@@ -17,7 +17,7 @@ internal static class PageProvenance
         var listed = season.Files.Where(f => !f.Path.Contains("clips/", StringComparison.OrdinalIgnoreCase) && !filter.Tells(f.Path)).ToList();
         var others = season.Files.Count - listed.Count;
         var count = season.Files.Select(f => f.Path.Split('#')[0]).Distinct(StringComparer.Ordinal).Count();
-        var line = FormattableString.Invariant($"From the season {season.Settings.Season}: {count} files, {season.RowsRead} rows, SHA-256 of all {Digest(season.Files)}.");
+        var line = FormattableString.Invariant($"Season {season.Settings.Season}: {count} files, {season.RowsRead} rows, SHA-256 of all {Digest(season.Files)}.");
         return new Together(
             new Note(line),
             new Folded("The files one by one",

@@ -17,7 +17,7 @@ internal static class ReadingBlock
 
     private static string Short(PlayerPage page)
         => "How to read this. Every test wobbles: a range says where your usual level lies, 95 times in 100. A change counts when it is beyond that and large enough to matter; \u201Ccannot tell yet\u201D is no bad mark. "
-            + "\u201CAhead\u201D or \u201Cbehind\u201D takes 80\u2009% probability. "
+            + (page.Measures.Count > 0 ? $"\u201CAhead\u201D or \u201Cbehind\u201D takes {Figures.Percent(page.Measures[0].Sure)} probability. " : "")
             + $"The middle of a group is a mean, small groups pulled toward the squad, shown from {Words.Count(SquadBook.FewestCompared)} players on. "
             + (page.Measures.Any(m => m.Latest.Doubts.Count > 0) || page.Loads.Any(l => l.Test.Doubt is not null) ? $"~ doubtful: {Doubts(page)}. " : "")
             + "It is not medical advice and predicts no injury.";

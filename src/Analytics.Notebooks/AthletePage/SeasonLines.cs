@@ -84,7 +84,7 @@ internal static class SeasonLines
 
     private static Markup Axis(AxisTicks ticks)
     {
-        var axis = new Markup().Raw("<svg height=\"14\" aria-hidden=\"true\">");
+        var axis = new Markup().Raw("<span class=\"vh\">Your days</span><svg height=\"14\" aria-hidden=\"true\">");
         foreach (var (value, text) in ticks.Labels) axis.Add($"<text class=\"t mid\" x=\"{ticks.Scale.Percent(value)}%\" y=\"11\">{text}</text>");
         return axis.Raw("</svg>");
     }

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
+using Analytics.Metrics.Trials;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Season;
 
@@ -21,7 +22,7 @@ internal sealed class SquadBook
     private readonly Lock _gate = new();
     private readonly Dictionary<DateOnly, DayContext> _days = [];
     private readonly Dictionary<(string Metric, DateOnly From, DateOnly To), SquadChange> _changes = [];
-    private readonly Dictionary<DateOnly, Dictionary<string, Metrics.Trials.AthleteDay>> _players = [];
+    private readonly Dictionary<DateOnly, Dictionary<string, AthleteDay>> _players = [];
 
     private SquadBook(SeasonData season)
     {
@@ -41,7 +42,7 @@ internal sealed class SquadBook
         => _days.TryGetValue(day, out var known) ? known : _days[day] = new DayContext(_season, new DayChoice(Day(day), null), FewestCompared);
 
     /// <summary>What one player did on a day; null when nothing.</summary>
-    public Metrics.Trials.AthleteDay? Of(string athlete, DateOnly day) => _players[day].GetValueOrDefault(athlete);
+    public AthleteDay? Of(string athlete, DateOnly day) => _players[day].GetValueOrDefault(athlete);
 
     public SquadChange Change(Metric metric, DateOnly from, DateOnly to)
         => _changes.TryGetValue((metric.Id, from, to), out var known) ? known

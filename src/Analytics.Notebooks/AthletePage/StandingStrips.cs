@@ -52,10 +52,8 @@ internal static class StandingStrips
     {
         if (!against.IsGroup) return "squad shown";
         if (measure.Standing?.ProbabilityBehind is not { } behind) return "cannot tell";
-        return behind >= Sure ? "behind the middle" : measure.ProbabilityAhead >= Sure ? "ahead of the middle" : "cannot tell";
+        return behind >= measure.Sure ? "behind the middle" : measure.ProbabilityAhead >= measure.Sure ? "ahead of the middle" : "cannot tell";
     }
-
-    private const double Sure = 0.80;
 
     // Positive when better, in spreads.
     private static double Ahead(PageMeasure measure, Comparison against, double value)

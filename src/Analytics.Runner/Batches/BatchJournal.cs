@@ -62,10 +62,13 @@ internal sealed class BatchJournal
     }
 
     /// <summary>Forgets pages whose files are gone.</summary>
-    public void ForgetMissing(string folder)
+    public void ForgetMissing(string folder, ResultFiles files)
     {
-        foreach (var entry in entries.Values.Where(e => !File.Exists(Path.Combine(folder, e.Page))).ToList())
+        var missing = entries.Values.Where(e => !File.Exists(Path.Combine(folder, e.Page))).ToList();
+        foreach (var entry in missing)
             entries.Remove(entry.Value);
+        if (missing.Count > 0)
+            Write(files);
     }
 
     private void Write(ResultFiles files)

@@ -23,7 +23,7 @@ internal sealed class BatchPlan
         common = [notebookSha256, request.Run.Library, .. SettingsOf(request), .. request.MadeFrom.OrderBy(m => m.Key, StringComparer.Ordinal).Select(m => $"{m.Key}: {m.Value}")];
     }
 
-    public string Folder => Path.GetFullPath(request.Run.OutFolder);
+    public string Folder => request.Run.OutFolder;
 
     public string JournalFile => Path.Combine(Folder, Stem + "-batch.json");
 
@@ -40,7 +40,10 @@ internal sealed class BatchPlan
     {
         if (request.Items.Count == 0)
             throw new NotebookException(Fault.Usage, $"There is no value of '{request.Setting}' to make a page for.");
-        return new BatchPlan(request, NotebookFile.Read(request.Run.Notebook));
+        var notebook = NotebookFile.Read(request.Run.Notebook);
+        // Files are written while the cells of the next page run, and those have the notebook's folder as the current one.
+        var run = request.Run with { Notebook = Path.GetFullPath(request.Run.Notebook), OutFolder = Path.GetFullPath(request.Run.OutFolder) };
+        return new BatchPlan(request with { Run = run }, notebook);
     }
 
     public ResultTarget TargetOf(BatchItem item) => ResultTarget.For(request.Run, $"{Stem}-{names[item.Value]}");

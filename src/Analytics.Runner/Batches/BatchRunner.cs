@@ -29,7 +29,7 @@ public sealed class BatchRunner(Func<IRepeatingKernel> startKernel, ResultFiles 
         using var folder = FolderLock.Take(plan.LockFile, Path.GetFileName(request.Run.Notebook));
         ResultFiles.CleanUp(plan.Folder, plan.FileNames);
         var journal = BatchJournal.Read(plan.JournalFile);
-        journal.ForgetMissing(plan.Folder);
+        journal.ForgetMissing(plan.Folder, files);
         var toMake = ToMake(request, plan, journal);
         progress.Begins(toMake.Count, request.Items.Count - toMake.Count);
 

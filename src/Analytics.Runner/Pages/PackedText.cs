@@ -83,7 +83,7 @@ internal static class PackedText
     private static int Value(char digit) => digit switch
     {
         '~' => '<' - '#',
-        >= '#' and <= '}' => digit - '#',
+        >= '#' and <= '}' and not '<' => digit - '#',
         _ => throw new FormatException("it holds a character that is no digit"),
     };
 

@@ -5,7 +5,7 @@ using Analytics.Runner.Settings;
 namespace Analytics.Runner.Pages;
 
 /// <summary>
-/// A setting as a reader of the report may see it: of a path only the last name, since a report travels and
+/// A setting as a reader of the report may see it: of a path, and of each of several, only the last name, since a report travels and
 /// where a folder lies on its maker's disk is nobody's business.
 /// </summary>
 internal static partial class SettingText
@@ -17,17 +17,25 @@ internal static partial class SettingText
             return setting with { Literal = setting.Literal.TrimEnd('d', 'D', 'L', 'm', 'M') };
         if (!IsPath(setting))
             return setting;
-        var parts = setting.Literal.Trim('"', '@').Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries);
-        return setting with { Literal = $"\"{(parts.Length > 0 ? parts[^1] : "")}\"" };
+        return setting with { Literal = $"\"{string.Join(';', Parts(setting).Select(p => Path().IsMatch(p) ? LastName(p) : p))}\"" };
     }
 
     /// <summary>A setting as the data of the report tell it.</summary>
     public static ProofSetting ForProof(Setting setting, bool given)
         => new(setting.Name, SettingValue.Of(ForReaders(setting)), given, IsPath(setting));
 
-    /// <summary>Whether a setting is a path.</summary>
-    public static bool IsPath(Setting setting) => setting.Type.Name == "string" && Path().IsMatch(setting.Literal);
+    /// <summary>Whether a setting is a path, or several with semicolons between them.</summary>
+    public static bool IsPath(Setting setting) => setting.Type.Name == "string" && Parts(setting).Any(p => Path().IsMatch(p));
 
-    [GeneratedRegex("""^@?"(?:\.{0,2}[/\\]|~[/\\]|[A-Za-z]:[/\\])""")]
+    /// <summary>The paths of a setting that is one.</summary>
+    public static IReadOnlyList<string> Paths(Setting setting)
+        => SettingValue.Of(setting).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    // Several folders stand in one setting, with semicolons between them.
+    private static string[] Parts(Setting setting) => setting.Literal.Trim('"', '@').Split(';');
+
+    private static string LastName(string path) => path.Split(['/', '\\'], StringSplitOptions.RemoveEmptyEntries).LastOrDefault(p => p.Trim() is not (".." or ".")) ?? "";
+
+    [GeneratedRegex("""^\s*(?:\.{0,2}[/\\]|~[/\\]|[A-Za-z]:[/\\])""")]
     private static partial Regex Path();
 }

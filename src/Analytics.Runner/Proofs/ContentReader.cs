@@ -9,7 +9,7 @@ namespace Analytics.Runner.Proofs;
 /// </summary>
 public sealed class ContentReader
 {
-    private static readonly HashSet<string> Inline = new(StringComparer.Ordinal) { "b", "i", "em", "strong", "span", "small", "a", "code", "time", "sub", "sup", "img" };
+    private static readonly HashSet<string> Inline = new(StringComparer.Ordinal) { "b", "i", "em", "strong", "span", "small", "a", "code", "time", "sub", "sup", "img", "script", "style" };
 
     private readonly List<PageItem> items = [];
     private readonly StringBuilder text = new();

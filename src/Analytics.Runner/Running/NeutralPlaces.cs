@@ -40,7 +40,7 @@ internal sealed partial class NeutralPlaces
     /// <param name="settings">Its settings; those that are paths name its inputs.</param>
     public static NeutralPlaces Of(string notebook, IEnumerable<Setting> settings) => new(
         Path.GetDirectoryName(Path.GetFullPath(notebook))!,
-        settings.Where(SettingText.IsPath).SelectMany(s => SettingValue.Of(s).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).Where(p => !p.Contains('\0', StringComparison.Ordinal)));
+        settings.Where(SettingText.IsPath).SelectMany(SettingText.Paths).Where(p => !p.Contains('\0', StringComparison.Ordinal)));
 
     /// <summary>The text with every known place, and every user's folder, in neutral words.</summary>
     public string Neutral(string text)

@@ -33,7 +33,7 @@ internal sealed class TestedStrength
         var load = done.Load.Kilograms;
         if (!best.TryGetValue((athleteId, done.Lift), out var tested) || load <= tested) return null;
         return UnitGuess.Of(column, table, load, tested, Ratios) is { } meant
-            ? UnitGuess.Fault(column, table, load, $"{CellText.Number(Math.Round(load / tested, 2))} times the best {done.Lift} of {athleteId} on a testing day", meant)
+            ? UnitGuess.Fault(column, table, load, $"{CellText.Number(Math.Round(load / tested, 2))} times the best {CellText.Show(done.Lift)} of {CellMarks.Person(athleteId)} on a testing day", meant)
             : null;
     }
 }

@@ -23,7 +23,7 @@ internal sealed record SeasonSource(string Named, SeasonFolder Folder, bool IsLa
         }
         catch (SeasonException fault) when (!isLatest)
         {
-            throw new SeasonException($"The earlier season '{named}' cannot be joined. {fault.Message}", fault);
+            throw new SeasonException($"The earlier season '{named}' cannot be joined. {fault.Marked}", fault);
         }
     }
 }

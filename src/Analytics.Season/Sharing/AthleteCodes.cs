@@ -4,7 +4,7 @@ using System.Text;
 
 namespace Analytics.Season.Sharing;
 
-/// <summary>Short codes for athletes: HMAC-SHA256 of the identifier under the season's key, in letters and figures that are not taken for one another.</summary>
+/// <summary>Short codes for athletes: HMAC-SHA256 of the identifier under the season's key (rfc2104), in letters and figures that are not taken for one another.</summary>
 internal static class AthleteCodes
 {
     private const int Length = 5;

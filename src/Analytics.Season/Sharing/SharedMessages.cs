@@ -10,6 +10,19 @@ internal sealed partial class SharedMessages(SharedNames names, SharedPaths path
     private static readonly HashSet<string> PersonColumns = new(["athlete_id", "name", "against"], StringComparer.Ordinal);
     private static readonly HashSet<string> ClipColumns = new(["", "frame", "marker", "x_px", "y_px", "time_s"], StringComparer.Ordinal);
 
+    /// <summary>Does some reading; what is said of a season that cannot be used at all names nobody either. A list without a head, say, tells its first player.</summary>
+    public static T Without<T>(Func<T> reading)
+    {
+        try
+        {
+            return reading();
+        }
+        catch (SeasonException fault) when (CellMarks.Replace(fault.Marked, _ => SharedNames.NotShown, _ => SharedNames.NotShown) is var plain && plain != fault.Message)
+        {
+            throw new SeasonException($"{plain} The command check shows where it stands and what.");
+        }
+    }
+
     /// <summary>A row that was held back.</summary>
     public HeldBackRow HeldBack(HeldBackRow row)
     {

@@ -15,6 +15,7 @@ internal sealed class SharedNames
     private readonly IReadOnlyDictionary<string, string> byId;
     private readonly Dictionary<string, string> people = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<string, int> order = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> wordsSeen = new(StringComparer.Ordinal);
     private readonly Regex? distinct;
     private readonly Regex? whole;
     private readonly Regex? notGroups;
@@ -83,7 +84,12 @@ internal sealed class SharedNames
     public string Group(string text) => Without(notGroups, text);
 
     /// <summary>Words a coach typed about training or a test: without identifiers, names and parts of names.</summary>
-    public string Words(string text) => people.TryGetValue(text, out var shown) ? shown : Without(words, text);
+    public string Words(string text)
+    {
+        // A season of many players has the same few words ten thousands of times.
+        if (!wordsSeen.TryGetValue(text, out var shown)) wordsSeen.Add(text, shown = people.TryGetValue(text, out var called) ? called : Without(words, text));
+        return shown;
+    }
 
     private string Without(Regex? any, string text) => any is null ? text : any.Replace(text, m => people.GetValueOrDefault(m.Value, NotShown));
 

@@ -21,7 +21,7 @@ internal static class SharedSeason
             Settings = SharedSettings.Of(season.Settings, names),
             Athletes = [.. season.Athletes.Select(a => Athlete(a, names)).OrderBy(a => names.Place(a.Id))],
             Days = days,
-            Sessions = [.. season.Sessions.Select(s => s with { AthleteId = names.Of(s.AthleteId), Focus = names.Words(s.Focus) }).OrderBy(s => s.Date).ThenBy(s => names.Place(s.AthleteId))],
+            Sessions = [.. season.Sessions.Select(s => trials.Session(s)).OrderBy(s => s.Date).ThenBy(s => names.Place(s.AthleteId))],
             // In file order they would stand as in the squad list.
             HeldBack = [.. season.HeldBack.Select(messages.HeldBack).OrderBy(h => h.File, StringComparer.Ordinal).ThenBy(h => h.Line).ThenBy(h => h.Reason, StringComparer.Ordinal).ThenBy(h => h.AthleteId, StringComparer.Ordinal).ThenBy(h => h.Value, StringComparer.Ordinal)],
             Notes = [.. season.Notes.Select(messages.Note).OrderBy(n => n.File, StringComparer.Ordinal).ThenBy(n => n.Text, StringComparer.Ordinal)],
@@ -33,6 +33,7 @@ internal static class SharedSeason
     private static Athlete Athlete(Athlete athlete, SharedNames names)
     {
         var shown = names.Of(athlete.Id);
-        return athlete with { Id = shown, Name = shown, Position = names.Group(athlete.Position), Group = names.Group(athlete.Group), BirthYear = null, Stature = null };
+        // Years of birth and training are not printed, but figures of the whole squad rest on them and must not differ from those with names.
+        return athlete with { Id = shown, Name = shown, Position = names.Group(athlete.Position), Group = names.Group(athlete.Group), Stature = null };
     }
 }

@@ -12,11 +12,15 @@ internal static class SharedSettings
     {
         Club = names.Title(settings.Club),
         Season = names.Title(settings.Season),
-        Worthwhile = settings.Worthwhile.Where(w => MetricCatalogue.All.Any(m => m.Id == w.Key)).ToDictionary(StringComparer.Ordinal),
+        Worthwhile = Known(settings.Worthwhile),
+        TestMinutes = Known(settings.TestMinutes),
         Video = settings.Video with
         {
             Markers = settings.Video.Markers.Values.Distinct().ToDictionary(MarkerWords.Word, r => r, StringComparer.Ordinal),
             Calibration = settings.Video.Calibration is { } ends ? ends with { From = MarkerWords.Word(MarkerRole.CalibrationFrom), To = MarkerWords.Word(MarkerRole.CalibrationTo) } : null,
         },
     };
+
+    private static Dictionary<string, double> Known(IReadOnlyDictionary<string, double> byMetric)
+        => byMetric.Where(w => MetricCatalogue.All.Any(m => m.Id == w.Key)).ToDictionary(StringComparer.Ordinal);
 }

@@ -1,4 +1,4 @@
-using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Load;
 using Analytics.Metrics.Trials;
 using Analytics.Season.Clips;
 using Analytics.Season.Intake;
@@ -15,6 +15,14 @@ internal sealed class SharedTrials(SharedNames names, SharedPaths paths, bool hi
     /// <summary>A day; athletes by what they are called.</summary>
     public TestingDay Day(TestingDay day)
         => day with { Athletes = [.. day.Athletes.Select(a => (Day: a, Shown: names.Of(a.AthleteId))).OrderBy(a => names.Place(a.Shown)).Select(a => Athlete(a.Day, a.Shown))] };
+
+    /// <summary>A training session.</summary>
+    public TrainingSession Session(TrainingSession session) => session with
+    {
+        AthleteId = names.Of(session.AthleteId),
+        Focus = names.Words(session.Focus),
+        Exercises = [.. session.Exercises.Select(e => new ExerciseSets(Test("lift", e.Lift, KnownLift.Ids), e.Sets, e.Repetitions, e.Load))],
+    };
 
     // Stature would tell a player apart, and nothing made from a season needs it any more.
     private AthleteDay Athlete(AthleteDay day, string shown) => day with { AthleteId = shown, Stature = null, Trials = [.. day.Trials.Select(Trial)] };

@@ -35,6 +35,14 @@ public class JupyterTests
     }
 
     [JupyterFact]
+    public void AthletePage_InJupyter_GivesWhatTheRunnerGives()
+    {
+        var own = Outputs(ReportSet.Page.Notebook);
+        Assert.Equal(own, Outputs(Execute(Repository.AthletePage)));
+        Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
+    }
+
+    [JupyterFact]
     public void PlainChart_InJupyter_IsDrawnByTheNewerChartLibrary()
     {
         var executed = Execute(OwnNotebooks.WithPlainChart(Path.Combine(Repository.Root, "src", "Analytics.Cli", "bin", "Release", "net10.0")));

@@ -20,6 +20,9 @@ public class NotebookFormatTests
     public void ExecutedReview_IsValid() => AssertValid(ReportSet.Review.Notebook);
 
     [NbformatFact]
+    public void ExecutedAthletePage_IsValid() => AssertValid(ReportSet.Page.Notebook);
+
+    [NbformatFact]
     public void ExecutedNotebook_OfAFailedRun_IsValid() => AssertValid(ReportSet.Failing.Notebook);
 
     private static void AssertValid(string notebook, string more = ", True")

@@ -11,6 +11,8 @@ internal static class Repository
 
     public static string ContactReview => Path.Combine(Root, "notebooks", "contact-review.ipynb");
 
+    public static string AthletePage => Path.Combine(Root, "notebooks", "athlete-page.ipynb");
+
     public static string DemoSeason => Path.Combine(Root, "data-demo");
 
     /// <summary>The built program, as the tests' own build has it.</summary>

@@ -11,6 +11,8 @@ internal static class ReportSet
     private static readonly Lazy<MadeReport> MadeHostileReview = new(() => MadeReport.Make(Repository.ContactReview, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeSeason = new(() => MadeReport.Make(Repository.SeasonReport));
     private static readonly Lazy<MadeReport> MadeHostileSeason = new(() => MadeReport.Make(Repository.SeasonReport, "--season", HostileSeason.Make()));
+    private static readonly Lazy<MadeReport> MadePage = new(() => MadeReport.Make(Repository.AthletePage));
+    private static readonly Lazy<MadeReport> MadeHostilePage = new(() => MadeReport.Make(Repository.AthletePage, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeFailing = new(() => MadeReport.Make(OwnNotebooks.Failing()));
     private static readonly Lazy<MadeReport> MadeScripted = new(() => MadeReport.Make(OwnNotebooks.WithScripts()));
 
@@ -31,6 +33,12 @@ internal static class ReportSet
 
     /// <summary>The contact review of a season whose names are markup.</summary>
     public static MadeReport HostileReview => MadeHostileReview.Value;
+
+    /// <summary>The page of the first athlete of the demo season.</summary>
+    public static MadeReport Page => MadePage.Value;
+
+    /// <summary>The page of an athlete whose name is markup.</summary>
+    public static MadeReport HostilePage => MadeHostilePage.Value;
 
     /// <summary>A notebook whose second cell fails.</summary>
     public static MadeReport Failing => MadeFailing.Value;

@@ -45,6 +45,16 @@ public class SameBytesTests
         Assert.DoesNotContain(Repository.Root, File.ReadAllText(first.Page), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void AthletePage_MadeTwice_DiffersOnlyInTheMarkedBlocks()
+    {
+        MadeReport first = ReportSet.Page, second = MadeReport.Make(Repository.AthletePage);
+        Assert.Equal(0, first.ExitCode);
+        Assert.Equal(Steady(first.Page, "<!--varies-->.*?<!--/varies-->"), Steady(second.Page, "<!--varies-->.*?<!--/varies-->"));
+        Assert.Equal(Steady(first.Notebook, "\"varies\": \\{.*?\\}"), Steady(second.Notebook, "\"varies\": \\{.*?\\}"));
+        foreach (var file in new[] { first.Page, first.Notebook }) Assert.DoesNotContain(Repository.Root, File.ReadAllText(file), StringComparison.Ordinal);
+    }
+
     private static string Steady(string file, string varying)
     {
         var text = File.ReadAllText(file);

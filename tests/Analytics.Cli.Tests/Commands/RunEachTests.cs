@@ -71,7 +71,7 @@ public sealed class RunEachTests : IDisposable
     {
         if (OperatingSystem.IsWindows())
             return;
-        var notebook = folder.Notebook(Settings, "if (athlete == \"P002\") { System.IO.File.WriteAllText(\"started\", \"\"); System.Threading.Thread.Sleep(1000); }");
+        var notebook = folder.Notebook(Settings, "if (athlete == \"P002\") { System.IO.File.WriteAllText(\"started\", \"\"); System.Threading.Thread.Sleep(3000); }");
         using var program = new BuiltProgram("run", notebook, "--each", "athlete", "--out", folder.File("out"));
         while (!File.Exists(folder.File("started")))
             await Task.Delay(20);

@@ -84,7 +84,7 @@ public class DoseAgainstChangeTests
         Assert.Contains("corrected 0.1351", text, StringComparison.Ordinal);
         Assert.Contains("minutes and back squat, change", text, StringComparison.Ordinal);
         Assert.Contains("not computable: 0 athletes have", text, StringComparison.Ordinal);
-        Assert.Contains("0.2 of 3 pairs would have a raw p of at most 0.05", text, StringComparison.Ordinal);
+        Assert.Contains("0.15 of 3 pairs would have a raw p of at most 0.05", text, StringComparison.Ordinal);
         Assert.Contains("nothing to look at", DoseLooks.Of([]).ToString(), StringComparison.Ordinal);
     }
 

@@ -23,7 +23,12 @@ public class WeekContactsTests
     }
 
     [Fact]
-    public void Of_EmptyWeek_HasNone() => Assert.Equal((0, 0, 0), (WeekContacts.Of(Monday, []).Total, WeekContacts.Of(Monday, []).Sessions, WeekContacts.Of(Monday, []).Most));
+    public void Of_WeekWithoutSessionsOrCounts_IsNotKnownRatherThanNone()
+    {
+        Assert.Null(WeekContacts.Of(Monday, []).Total);
+        Assert.Contains("not known: no session in this week", WeekContacts.Of(Monday, []).ToString(), StringComparison.Ordinal);
+        Assert.Contains("not known: 1 of 1 sessions without a count", WeekContacts.Of(Monday, [new(Monday)]).ToString(), StringComparison.Ordinal);
+    }
 
     // Textbook ranges of foot contacts a session, from memory.
     [Fact]

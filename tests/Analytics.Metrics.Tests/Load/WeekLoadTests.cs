@@ -63,8 +63,21 @@ public class WeekLoadTests
     }
 
     [Fact]
-    public void Of_WeekWithoutSessions_IsNotComputable()
-        => Assert.Equal("not computable: no session in this week", WeekLoad.Of(Monday, [], SdDivisor.Sample).NotComputable);
+    public void Of_WeekWithoutSessions_IsNotComputableAndHasNoTotal()
+    {
+        var week = WeekLoad.Of(Monday, [], SdDivisor.Sample);
+        Assert.Equal("not computable: no session in this week", week.NotComputable);
+        Assert.Equal((null, null, null, null), (week.TotalAu, week.MeanAu, week.SdAu, week.StrainAu));
+        Assert.DoesNotContain("0 AU", week.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sheet_NoLoadKnown_ShowsNoTotal()
+    {
+        var text = WeekLoad.Of(Monday, [new SessionWork(Monday, Duration.FromMinutes(60))], SdDivisor.Sample).ToString();
+        Assert.Contains("not computable: 1 of 1 session without rating or minutes", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("0 AU", text, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Of_SessionWithoutRating_MakesTheWeekUnknownAndTheTotalALowerBound()

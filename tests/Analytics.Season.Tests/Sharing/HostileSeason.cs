@@ -14,7 +14,7 @@ internal static class HostileSeason
     private const string Settings = """
         {"club":"Friends of Zoltan Quenby","season":"2026 for AB","from":"2026-01-05","to":"2026-07-31",
          "defaults":{"timing":"electronic","start":"three_point_hand","jump_method":"mat"},
-         "worthwhile":{"zoltan_quenby":1},"morwenna":"tregarth",
+         "worthwhile":{"zoltan_quenby":1},"test_minutes":{"xanthe":3},"morwenna":"tregarth",
          "video":{"rate_hz":240,"picture_height_px":1080,"markers":{"quenby_knee":"knee"},"calibration":{"from":"quenby_low","to":"xanthe_high","length_m":2.0},"digitising_sd_px":1.5}}
         """;
 
@@ -36,7 +36,7 @@ internal static class HostileSeason
             .With("season.json", Settings)
             .With("athletes.csv", Squad)
             .With("availability.csv", "athlete_id,from,to,status,note\nAB,2026-02-01,2026-04-01,injured,Pelham said so\nAB,2026-03-01,2026-03-03,ill,\nLB-7,2026-02-01,2026-01-01,hurt by Pelham,\nPelham Gristwood,2026-02-01,,ill,\n17,2026-03-01,2026-03-03,absent,\n")
-            .With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe\n2026-02-02,AB,strength with Quenby,60,6\n2026-02-02,17,1:1 LB-7,60,6\n2026-02-02,LB-7,17,60,6\n2026-02-02,Morwenna Tregarth,speed,60,6\n2026-02-03,AB,speed,Ulric,6\n")
+            .With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe,lift,sets,reps,load_lb\n2026-02-05,AB,x,60,6,quenby_special,3,3,100\n2026-02-05,AB,x,60,6,zoltan_special,3,3,990\n2026-02-02,AB,strength with Quenby,60,6,,,,\n2026-02-02,17,1:1 LB-7,60,6,,,,\n2026-02-02,LB-7,17,60,6,,,,\n2026-02-02,Morwenna Tregarth,speed,60,6,,,,\n2026-02-03,AB,speed,Ulric,6,,,,\n")
             .With("testing/2026-03-02/body.csv", "athlete_id,mass_lb\nAB,221\nXanthe_Roook,200\nPelham Gristwood,180\nquenby,180\nZoltan Quenby,221\n17,205\n17,206\nLB-7,Quillon\nP8,240,Yestyn\nsquat,300\n020 7946 0018,200\n")
             .With("testing/2026-03-02/lifts.csv", "athlete_id,lift,load_lb,reps,Quenby remarks,spotted by Morwenna\nAB,zoltan_special,400,3,x,y\nAB,quenby_special,400,3,x,y\nLB-7,back_squat,410,three of Ulric,x,y\nsquat,back_squat,500,3,x,y\nsquat,squat,500,3,x,y\n17,back_squat,17,3,x,y\n")
             .With("testing/2026-03-02/sprints.csv", "P8,Ottoline Wexcombe,OT\nAB,Zoltan Quenby,LB\n")

@@ -79,6 +79,21 @@ public sealed class NothingNamedTests : IDisposable
         Ledger.Check(data);
     }
 
+    [Theory]
+    [InlineData("codes")]
+    [InlineData("initials")]
+    public void Open_SeasonThatCannotBeUsed_NamesNobody(string share)
+    {
+        hostile.With("athletes.csv", "AB,Zoltan Quenby,LB\nP8,Ottoline Wexcombe,OT\n");
+
+        var named = Assert.Throws<SeasonException>(() => SeasonShelf.Open(hostile.Folder)).Message;
+        var shared = Assert.Throws<SeasonException>(() => SeasonShelf.Open(hostile.Folder, share: share));
+
+        Assert.Contains("Zoltan Quenby", named, StringComparison.Ordinal);
+        Assert.Equal("athletes.csv cannot be used: line 1: The column athlete_id is missing; the head has: (not shown), (not shown), (not shown). Add a column athlete_id, or check that the first line is the head. The command check shows where it stands and what.", shared.Message);
+        Assert.Null(shared.InnerException);
+    }
+
     private void CopyDemo()
     {
         var from = Path.Combine(Repository.Root, "data-demo");

@@ -18,6 +18,9 @@ public sealed record DemoOptions
     /// <summary>Where true changes come from.</summary>
     public ChangePlan Changes { get; init; } = ChangePlan.Training;
 
+    /// <summary>A sixth testing day within the week of the last, so that the end of the season is tested twice as its start is.</summary>
+    public bool WithEndRetest { get; init; }
+
     /// <summary>Correlations planted between the gains of two qualities; none in the season that is kept.</summary>
     public IReadOnlyList<Squad.PlantedLink> Links { get; init; } = [];
 }

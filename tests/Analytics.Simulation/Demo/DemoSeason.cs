@@ -27,12 +27,12 @@ public static class DemoSeason
         var runs = new List<RunTruth>();
         var contacts = new List<ContactTruth>();
         var days = new List<TestingDay>();
-        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++) days.Add(Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null, options.Links));
+        for (var day = 0; day < SeasonCalendar.Of(options).Count; day++) days.Add(Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null, options.Links));
         var errors = options.WithMess ? new TypingErrors(seed, days).Make() : [];
 
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
         {
-            ["season.json"] = SeasonSheets.Settings(options.WithClips),
+            ["season.json"] = SeasonSheets.Settings(options),
             ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(seed, players, options.WithMess)),
             ["availability.csv"] = CsvText.Plain.Write(SeasonSheets.Spells(spells, players)),
             ["sessions.csv"] = CsvText.Plain.Write(SessionSheet.Of(seed, players, spells)),
@@ -63,7 +63,7 @@ public static class DemoSeason
             if (contacts is not null) ContactDrill.Run(bench, contact, clips, contacts);
         }
 
-        return new TestingDay(SeasonCalendar.TestingDays[day], [body, lifts, jumps, sprints, agility, throws, stairs, contact], day switch
+        return new TestingDay(SeasonCalendar.DateOf(day), [body, lifts, jumps, sprints, agility, throws, stairs, contact], day switch
         {
             SeasonCalendar.March => null,
             SeasonCalendar.April => CsvText.Continental,

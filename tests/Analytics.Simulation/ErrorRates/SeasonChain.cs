@@ -19,14 +19,18 @@ public sealed class SeasonChain
         Number = number;
         Truth = truth;
         Season = season;
-        Days = [.. SeasonCalendar.TestingDays.Select(date => season.Days.Single(d => d.Date == date).Athletes)];
+        Days = [.. SeasonCalendar.Of(truth.Options).Select(date => season.Days.Single(d => d.Date == date).Athletes)];
         Players = truth.Players.ToDictionary(p => p.Id, StringComparer.Ordinal);
         var pooled = SprintMetrics.PooledOver(season.Days.SelectMany(d => d.Athletes)).ToDictionary(m => m.Id, StringComparer.Ordinal);
         _metrics = MetricCatalogue.All.Select(m => pooled.GetValueOrDefault(m.Id, m)).ToDictionary(m => m.Id, StringComparer.Ordinal);
         Profile = new SquadProfile
         {
             Squad = [.. season.Athletes.Select(a => new SquadMember(a.Id, a.Group))],
-            Retests = [RepeatDays.Pair(Days[SeasonCalendar.Baseline], Days[SeasonCalendar.Retest])],
+            Retests =
+            [
+                RepeatDays.Pair(Days[SeasonCalendar.Baseline], Days[SeasonCalendar.Retest]),
+                .. truth.Options.WithEndRetest ? [RepeatDays.Pair(Days[SeasonCalendar.June], Days[SeasonCalendar.EndRetest])] : Array.Empty<RepeatDays>(),
+            ],
             WorthwhileShare = season.Settings.WorthwhileShare,
         };
     }

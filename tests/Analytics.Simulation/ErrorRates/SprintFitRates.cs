@@ -30,7 +30,7 @@ public sealed class SprintFitRates(StartModel? model)
     public void Add(SeasonChain chain)
     {
         var trials = chain.Days.SelectMany(d => d).SelectMany(a => a.Of<SprintTrial>()).Where(t => t.Timing == TimingMethod.Electronic).ToList();
-        var runs = chain.Truth.Runs.ToDictionary(r => (SeasonCalendar.TestingDays[r.Day], chain.Truth.Players[r.Player].Id, r.Attempt));
+        var runs = chain.Truth.Runs.ToDictionary(r => (SeasonCalendar.DateOf(r.Day), chain.Truth.Players[r.Player].Id, r.Attempt));
         foreach (var (trial, fit) in Fits(trials))
         {
             if (fit.Curve is not { } curve) continue;

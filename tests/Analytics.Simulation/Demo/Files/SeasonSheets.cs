@@ -10,7 +10,7 @@ namespace Analytics.Simulation.Demo.Files;
 /// <summary>The files of the season that are not testing days.</summary>
 public static class SeasonSheets
 {
-    public static byte[] Settings(bool withClips) => Encoding.UTF8.GetBytes(
+    public static byte[] Settings(DemoOptions options) => Encoding.UTF8.GetBytes(
         $$"""
         {
           "club": "{{Roster.Club}}",
@@ -19,8 +19,8 @@ public static class SeasonSheets
           "to": "{{Text(SeasonCalendar.SeasonEnd)}}",
           "units": { "mass": "lb", "jump": "in", "speed": "mph" },
           "defaults": { "timing": "electronic", "start": "three_point_hand", "jump_method": "mat" },
-          "retests": [["{{Text(SeasonCalendar.TestingDays[SeasonCalendar.Baseline])}}", "{{Text(SeasonCalendar.TestingDays[SeasonCalendar.Retest])}}"]],
-          "worthwhile": { "share": 0.2 }{{(withClips ? ",\n  \"video\": " + Video : "")}}
+          "retests": [["{{Text(SeasonCalendar.TestingDays[SeasonCalendar.Baseline])}}", "{{Text(SeasonCalendar.TestingDays[SeasonCalendar.Retest])}}"]{{(options.WithEndRetest ? $", [\"{Text(SeasonCalendar.DateOf(SeasonCalendar.June))}\", \"{Text(SeasonCalendar.DateOf(SeasonCalendar.EndRetest))}\"]" : "")}}],
+          "worthwhile": { "share": 0.2 }{{(options.WithClips ? ",\n  \"video\": " + Video : "")}}
         }
 
         """);

@@ -12,7 +12,7 @@ public sealed class Attendance(ulong seed, bool withMess, IReadOnlyList<Spell> s
     public bool Does(Player player, int day, string test)
     {
         if (!withMess) return true;
-        var date = SeasonCalendar.TestingDays[day];
+        var date = SeasonCalendar.DateOf(day);
         foreach (var spell in spells)
         {
             if (spell.Player != player.Index || !spell.Covers(date)) continue;
@@ -21,6 +21,7 @@ public sealed class Attendance(ulong seed, bool withMess, IReadOnlyList<Spell> s
 
         // The retest is called on short notice: most of the squad comes.
         if (day == SeasonCalendar.Retest && RandomNumbers.For(seed, "retest", player.Index).Chance(0.12)) return false;
+        if (day == SeasonCalendar.EndRetest && RandomNumbers.For(seed, "end retest", player.Index).Chance(0.12)) return false;
         return !RandomNumbers.For(seed, "missing " + test, player.Index, day).Chance(test == "body" ? 0.02 : 0.05);
     }
 

@@ -30,13 +30,13 @@ public static class Response
     /// <summary>Share of the gain reached by each day. Baseline and retest share the first value.</summary>
     public static IReadOnlyList<double> DrawPath(ulong seed, int index, DemoOptions options)
     {
-        if (options.Changes == ChangePlan.TypicalErrors) return [0, 0, 0, 0, 1];
+        if (options.Changes == ChangePlan.TypicalErrors) return options.WithEndRetest ? [0, 0, 0, 0, 1, 1] : [0, 0, 0, 0, 1];
         var random = RandomNumbers.For(seed, "path", index);
         var march = 0.25 + 0.2 * random.Uniform();
         var april = march + (1 - march) * (0.35 + 0.2 * random.Uniform());
         // An injured athlete gains nothing in the weeks he is out.
         if (options.WithMess && Mess.Availability.HurtInSpring(index)) april = march;
-        return [0, 0, march, april, 1];
+        return options.WithEndRetest ? [0, 0, march, april, 1, 1] : [0, 0, march, april, 1];
     }
 
     private static double Trained(SquadResponse response, double score) => response.Mean + response.Deviation * score;

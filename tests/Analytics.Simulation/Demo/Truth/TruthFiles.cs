@@ -17,7 +17,7 @@ public static class TruthFiles
             {
               "what": "True values behind an invented season. Written by the generator, read by tests only.",
               "seed": {{truth.Seed}},
-              "days": [{{string.Join(", ", SeasonCalendar.TestingDays.Select(d => $"\"{Text(d)}\""))}}]
+              "days": [{{string.Join(", ", SeasonCalendar.Of(truth.Options).Select(d => $"\"{Text(d)}\""))}}]
             }
 
             """),
@@ -34,12 +34,12 @@ public static class TruthFiles
         var sheet = new Sheet("abilities", "date", "athlete_id", "body_mass_lb", "back_squat_1rm_lb", "bench_press_1rm_lb", "power_clean_1rm_lb",
             "countermovement_in", "standing_long_in", "drop_rebound_in", "drop_contact_ms", "drop_index_m_per_s", "speed_v_m_per_s", "time_constant_s",
             "pro_agility_s", "overhead_back_m", "stairs_s");
-        for (var day = 0; day < SeasonCalendar.TestingDays.Count; day++)
+        for (var day = 0; day < SeasonCalendar.Of(truth.Options).Count; day++)
         {
             foreach (var player in truth.Players)
             {
                 var a = player.On(day);
-                sheet.Add(Text(SeasonCalendar.TestingDays[day]), player.Id, Sheet.Fixed(a.MassPounds, 3), Sheet.Fixed(a.SquatPounds, 3),
+                sheet.Add(Text(SeasonCalendar.DateOf(day)), player.Id, Sheet.Fixed(a.MassPounds, 3), Sheet.Fixed(a.SquatPounds, 3),
                     Sheet.Fixed(a.BenchPounds, 3), Sheet.Fixed(a.CleanPounds, 3), Sheet.Fixed(a.JumpInches, 4), Sheet.Fixed(a.LongJumpInches, 4),
                     Sheet.Fixed(a.DropJumpInches, 4), Sheet.Fixed(a.ContactMilliseconds, 3), Sheet.Fixed(a.ReactiveIndex, 5),
                     Sheet.Fixed(a.SpeedMetresPerSecond, 5), Sheet.Fixed(a.TimeConstantSeconds, 5), Sheet.Fixed(a.AgilitySeconds, 5),
@@ -79,7 +79,7 @@ public static class TruthFiles
     {
         var sheet = new Sheet("runs", "date", "athlete_id", "attempt", "speed_v_m_per_s", "time_constant_s", "start_lead_m");
         foreach (var r in truth.Runs)
-            sheet.Add(Text(SeasonCalendar.TestingDays[r.Day]), truth.Players[r.Player].Id, r.Attempt, Sheet.Fixed(r.SpeedMetresPerSecond, 5),
+            sheet.Add(Text(SeasonCalendar.DateOf(r.Day)), truth.Players[r.Player].Id, r.Attempt, Sheet.Fixed(r.SpeedMetresPerSecond, 5),
                 Sheet.Fixed(r.TimeConstantSeconds, 5), Sheet.Fixed(r.StartLeadMetres, 4));
         return sheet;
     }
@@ -90,7 +90,7 @@ public static class TruthFiles
         foreach (var c in truth.Contacts)
         {
             var (run, t) = (c.Run, c.Run.ContactSeconds);
-            sheet.Add(Text(SeasonCalendar.TestingDays[c.Day]), truth.Players[c.Player].Id, c.Attempt, c.Clip, Sheet.Fixed(t, 5), Sheet.Fixed(run.ShinLean(t), 3), Sheet.Fixed(run.TrunkLean(t), 3),
+            sheet.Add(Text(SeasonCalendar.DateOf(c.Day)), truth.Players[c.Player].Id, c.Attempt, c.Clip, Sheet.Fixed(t, 5), Sheet.Fixed(run.ShinLean(t), 3), Sheet.Fixed(run.TrunkLean(t), 3),
                 Sheet.Fixed(run.SpeedX(t), 4), Sheet.Fixed(run.Momentum(t), 2), Sheet.Fixed(run.TrunkLean(t + 0.15) - run.TrunkLean(t), 3));
         }
 

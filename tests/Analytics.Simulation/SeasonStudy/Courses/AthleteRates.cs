@@ -20,13 +20,9 @@ public sealed class AthleteRates(string metricId)
     /// <summary>Clear verdict against the direction of the true change.</summary>
     public Tally WrongWay { get; } = new();
 
-    /// <summary>Clear verdicts of unchanged athletes are no more than the range of chance the report states, season by season.</summary>
-    public Tally ChanceHeld { get; } = new();
-
     public void Add(SeasonChain chain, SeasonMeasures.Measure measure)
     {
         var change = measure.Change;
-        var falseFlags = 0;
         foreach (var athlete in change.Athletes.Where(a => a.Change is not null && a.Reason is null))
         {
             var (from, to) = (athlete.Baseline.Value.Date, athlete.Last.Value.Date);
@@ -36,14 +32,11 @@ public sealed class AthleteRates(string metricId)
             if (measure.IsUnchanged(athlete.AthleteId, from, to))
             {
                 FalseClear.Add(chain.Number, clear);
-                if (clear) falseFlags++;
                 continue;
             }
 
             WrongWay.Add(chain.Number, clear && rises != truth > 0);
             if (Math.Abs(truth) >= 2 * athlete.Change!.DetectableChange(change.Rule.Level)) Found.Add(chain.Number, clear && rises == truth > 0);
         }
-
-        ChanceHeld.Add(chain.Number, falseFlags <= change.ByChance.High);
     }
 }

@@ -27,9 +27,9 @@ public sealed record TransferCase(string WeightRoom, string Field, TrainedQualit
     public static IReadOnlyList<(string WeightRoom, string Field)> Watched { get; } = [.. All.Select(c => (c.WeightRoom, c.Field)), ("back_squat_1rm", "max_speed")];
 
     /// <summary>Seasons in which all pairs are linked alike.</summary>
-    public static Scenario Scenario(double correlation, bool withForm, bool withMess) => new(
-        FormattableString.Invariant($"links {correlation:0.0}, {(withForm ? "gains and forms" : "gains only")}, {(withMess ? "usual mess" : "nothing missing")}"),
-        new DemoOptions { WithMess = withMess, WithClips = false, Links = correlation == 0 && !withForm ? [] : [.. All.Select(c => new PlantedLink(c.From, correlation, withForm, c.To))] });
+    public static Scenario Scenario(double correlation, bool withForm, bool withMess, bool withEndRetest) => new(
+        FormattableString.Invariant($"links {correlation:0.0}, {(withForm ? "gains and forms" : "gains only")}, {(withMess ? "usual mess" : "nothing missing")}{(withEndRetest ? ", retest at the end" : "")}"),
+        new DemoOptions { WithMess = withMess, WithClips = false, WithEndRetest = withEndRetest, Links = correlation == 0 && !withForm ? [] : [.. All.Select(c => new PlantedLink(c.From, correlation, withForm, c.To))] });
 
     // What the gain of a quality gives to the time over 10 yd: relative change of the time for a small gain, times the SD of the gains.
     private static double Part(TrainedQuality quality, double speed, double constant)

@@ -17,8 +17,8 @@ internal static class TransferDocument
             True association means: the correlation between players of the true gains of two measures over the season. In the demo gains of different
             qualities are independent, but forms of the day correlate by 0.16 (a good day helps both tests), which is an association of results and no
             transfer; the study must not be fooled by it. "Gains only" leaves the forms so; "gains and forms" gives forms the planted correlation too (0 or
-            0.6). 12 pairs are looked at in every season, by a baseline, a retest and three more days; the pairs in the tables are the linked ones. The method
-            is in [transfer](methods/transfer.md).
+            0.6). 12 pairs are looked at in every season, by a baseline, its retest and three more days, or with a retest at the end as well (six days); the
+            pairs in the tables are the linked ones. The method is in [transfer](methods/transfer.md).
 
             ### With no true association
 
@@ -42,7 +42,7 @@ internal static class TransferDocument
         var table = new MarkdownTable("pair", "seasons", "true r", "gains, errors off, %", "errors left in, %", "beyond the calendar, %", "classic, %", "after adjustment, %");
         foreach (var scenario in scenarios)
         {
-            foreach (var (pair, c) in counts[scenario])
+            foreach (var (pair, c) in counts[scenario].Where(c => c.Value.Found.Seasons > 1))
             {
                 table.Row(Pair(pair), Kind(scenario), MarkdownTable.Number(c.True, 2), MarkdownTable.Percent(c.Found), MarkdownTable.Percent(c.WithErrorsLeftIn),
                     MarkdownTable.Percent(c.BeyondCalendar), MarkdownTable.Percent(c.Classic), MarkdownTable.Percent(c.FoundAdjusted));
@@ -58,7 +58,7 @@ internal static class TransferDocument
             "pair", "seasons", "true r", "told", "coverage, %", "slope, coverage, %", "found, %", "beyond the calendar, %", "after adjustment, %", "no spread seen, %", "said against, %", "players", "players for 90 %");
         foreach (var scenario in scenarios)
         {
-            foreach (var (pair, c) in counts[scenario])
+            foreach (var (pair, c) in counts[scenario].Where(c => c.Value.Found.Seasons > 1))
             {
                 table.Row(Pair(pair), Kind(scenario), MarkdownTable.Number(c.True, 2), MarkdownTable.Number(c.Told, 2) + " (" + MarkdownTable.Number(c.ToldError, 2) + ")",
                     MarkdownTable.Coverage(c.Covered), MarkdownTable.Coverage(c.SlopeCovered), MarkdownTable.Percent(c.Found), MarkdownTable.Percent(c.BeyondCalendar), MarkdownTable.Percent(c.FoundAdjusted),

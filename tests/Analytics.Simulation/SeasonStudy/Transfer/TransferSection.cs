@@ -19,8 +19,9 @@ public sealed class TransferSection : IStudySection
     /// <inheritdoc/>
     public IReadOnlyList<Scenario> Scenarios { get; } =
     [
-        .. from correlation in (double[])[0, 0.6] from withForm in (bool[])[false, true] from withMess in (bool[])[false, true]
-           select TransferCase.Scenario(correlation, withForm, withMess),
+        .. from correlation in (double[])[0, 0.6]
+           from kind in ((bool WithForm, bool WithMess, bool WithEndRetest)[])[(false, false, false), (false, true, false), (true, true, false), (false, false, true), (false, true, true)]
+           select TransferCase.Scenario(correlation, kind.WithForm, kind.WithMess, kind.WithEndRetest),
     ];
 
     /// <summary>The counts of one kind of season.</summary>
