@@ -27,7 +27,7 @@ public class CommandLineTests
     {
         var heard = await Heard.RunAsync("help", "rnu");
         Assert.Equal(1, heard.ExitCode);
-        Assert.Contains("no command 'rnu' to explain. There are: run, check, new-season", heard.Error, StringComparison.Ordinal);
+        Assert.Contains("no command 'rnu' to explain. There are: run, verify, check, new-season", heard.Error, StringComparison.Ordinal);
     }
 
     [Theory]
