@@ -14,6 +14,7 @@ internal static class CommandLine
         var root = new RootCommand("Runs notebooks on a season's testing data and writes reports; checks and starts season folders.")
         {
             RunCommand.Make(screen),
+            VerifyCommand.Make(screen),
             CheckCommand.Make(screen),
             NewSeasonCommand.Make(screen),
         };

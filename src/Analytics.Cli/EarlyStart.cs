@@ -25,7 +25,7 @@ internal static class EarlyStart
     }
 
     /// <summary>The kernel begun early, or a new one.</summary>
-    public static INotebookKernel Kernel()
+    public static IRepeatingKernel Kernel()
         => Interlocked.Exchange(ref kernel, null)?.GetAwaiter().GetResult() ?? NewKernel();
 
     private static void Prepare()

@@ -1,5 +1,5 @@
 using Analytics.Cli;
 
-if (args is ["run", ..])
+if (args is ["run" or "verify", ..])
     EarlyStart.Begin();
 return await CommandLine.RunAsync(args, Screen.OfConsole());

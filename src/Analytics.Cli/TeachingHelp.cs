@@ -15,6 +15,8 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               your own season, one testing day, opened in the browser
           analytics run notebooks/testing-day.ipynb --set since=first
               any other setting of the notebook, here: compare with the first day; a wrong name lists the right ones
+          analytics verify out/testing-day.html --season my-season
+              whether that report's numbers still follow from the data
           analytics new-season my-season
               an empty season folder with example rows to replace
           analytics check my-season
@@ -23,7 +25,7 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
         Exit codes:
           0    fine
           1    the command line asks for something that cannot be meant
-          2    data was held back or cannot be used, or a cell failed (what was made is still written)
+          2    data was held back or cannot be used, a cell failed (what was made is still written), or verify found a difference
           3    the run took longer than --timeout (what was made is still written)
           130  interrupted; nothing was written
 

@@ -23,6 +23,12 @@ public sealed record Athlete
     /// <summary>Year of birth, if given.</summary>
     public int? BirthYear { get; init; }
 
+    /// <summary>Years of structured strength training before the season, if given.</summary>
+    public double? TrainingYears { get; init; }
+
+    /// <summary>Whether he stands in the athlete list of the latest season; false for one who is known from an earlier season only.</summary>
+    public bool InLatestSeason { get; init; } = true;
+
     /// <summary>Spells in which the athlete was not fully available.</summary>
     public IReadOnlyList<Absence> Absences { get; init; } = [];
 }

@@ -17,7 +17,7 @@ public static class SeasonCheckText
     {
         var lines = new List<string>
         {
-            $"{OneLine(season.Settings.Club)}, {OneLine(season.Settings.Season)}: {Count(season.Athletes.Count, "athlete")}, {Count(season.Days.Count, "testing day")}, {Count(season.Sessions.Count, "session row")}",
+            $"{OneLine(season.Settings.Club)}, {OneLine(season.Settings.Season)}: {Count(season.Athletes.Count, "athlete")}, {Count(season.Days.Count, "testing day")}, {Count(season.Sessions.Count, "training session")}",
             "",
         };
         AddFiles(lines, season);

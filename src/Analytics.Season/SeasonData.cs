@@ -14,7 +14,7 @@ public sealed record SeasonData
     /// <summary>The testing days, by date.</summary>
     public required IReadOnlyList<TestingDay> Days { get; init; }
 
-    /// <summary>Training sessions of sessions.csv, in file order; empty when there is no such file.</summary>
+    /// <summary>Training sessions of sessions.csv, in the order of their first rows, season by season; empty when there is no such file.</summary>
     public IReadOnlyList<TrainingSession> Sessions { get; init; } = [];
 
     /// <summary>
@@ -26,6 +26,9 @@ public sealed record SeasonData
 
     /// <summary>Things worth saying that held nothing back, such as an unknown column.</summary>
     public required IReadOnlyList<InputNote> Notes { get; init; }
+
+    /// <summary>Earlier seasons joined to this one, oldest first; empty when there are none.</summary>
+    public IReadOnlyList<SeasonSpan> Earlier { get; init; } = [];
 
     /// <summary>Every file read.</summary>
     public required IReadOnlyList<InputFile> Files { get; init; }
@@ -41,8 +44,8 @@ public sealed record SeasonData
 }
 
 /// <summary>A row that failed a check.</summary>
-/// <param name="File">Path inside the season folder, forward slashes; sheet after '#' for a workbook.</param>
-/// <param name="Line">Line or sheet row, from 1; 0 when the whole file is at fault.</param>
+/// <param name="File">Path inside the season folder, forward slashes; sheet after '#' for a workbook. Files of an earlier season begin with its name.</param>
+/// <param name="Line">Line or sheet row, from 1; 0 when the whole file is at fault, or where lines are not shown.</param>
 /// <param name="Column">Column head; empty when the whole row is at fault.</param>
 /// <param name="Value">The cell as read, shortened if very long.</param>
 /// <param name="Reason">What is wrong and what is allowed.</param>

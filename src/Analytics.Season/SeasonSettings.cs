@@ -44,6 +44,9 @@ public sealed record SeasonSettings
     /// <summary>Smallest worthwhile change per metric in the metric's catalogue unit, where the coach set one.</summary>
     public IReadOnlyDictionary<string, double> Worthwhile { get; init; } = new Dictionary<string, double>();
 
+    /// <summary>Minutes of one station per athlete that a test takes, by metric, where the coach set them; else usual figures are used.</summary>
+    public IReadOnlyDictionary<string, double> TestMinutes { get; init; } = new Dictionary<string, double>();
+
     /// <summary>How clips were filmed and digitised.</summary>
     public VideoSettings Video { get; init; } = new();
 }

@@ -11,6 +11,8 @@ public sealed class BrokenSeasonTests
     private const string Jumps = "testing/2026-03-02/jumps.csv";
     private const string Sprints = "testing/2026-03-02/sprints.csv";
     private const string Workbook = "testing/2026-03-02.xlsx";
+    private const string Sessions = "sessions.csv";
+    private const string Exercise = "date,athlete_id,focus,minutes,session_rpe,lift,sets,repetitions,load_lb\n";
     private const string Liftheads = "athlete_id,lift,set,load_lb,reps\n";
 
     /// <summary>File, its text, rows in it, rows held back, and what the first held-back entry must say (reason and remedy).</summary>
@@ -78,6 +80,20 @@ public sealed class BrokenSeasonTests
         { "availability not a date", "availability.csv", "athlete_id,from,to,status\nP001,02/03/2026,,injured\n", 1, 1, "'02/03/2026' is not a date|2026-03-02" },
         { "availability unknown status", "availability.csv", "athlete_id,from,to,status\nP001,2026-03-02,,hurt\n", 1, 1, "status 'hurt' is not known|injured, ill, absent, limited" },
         { "session before the season", "sessions.csv", "date,athlete_id,minutes\n2025-03-02,P001,60\n", 1, 1, "2025-03-02 is outside the season|season.json" },
+        { "sets without repetitions", Sessions, Exercise + "2026-03-02,P001,power,60,7,back_squat,5,,315\n", 1, 1, "no number of repetitions in a set|Fill in" },
+        { "lift without anything", Sessions, Exercise + "2026-03-02,P001,power,60,7,back_squat,,,\n", 1, 1, "no number of sets; also repetitions: there is no number of repetitions in a set|Fill in" },
+        { "sets of no lift", Sessions, Exercise + "2026-03-02,P001,power,60,7,,5,5,315\n", 1, 1, "no lift|Fill in the lift" },
+        { "exercise without load", Sessions, Exercise + "2026-03-02,P001,power,60,7,pull_up,5,5,\n", 1, 1, "no load|the added load, 0 for none" },
+        { "exercise without load column", Sessions, "date,athlete_id,lift,sets,repetitions\n2026-03-02,P001,back_squat,5,5\n", 1, 1, "no load|the added load, 0 for none" },
+        { "session load without unit", Sessions, "date,athlete_id,lift,sets,repetitions,load\n2026-03-02,P001,back_squat,5,5,315\n", 1, 1, "'load' does not say its unit|load_lb, load_kg" },
+        { "load impossible in training", Sessions, Exercise + "2026-03-02,P001,power,60,7,bench_press,5,5,1405\n", 1, 1, "for bench_press, 1405 lb is outside the allowed 4.41 to 881 lb|140.5 lb" },
+        { "sets and repetitions swapped with their product", Sessions, Exercise + "2026-03-02,P001,power,60,7,back_squat,25,25,315\n", 1, 1, "25 sets of 25 are 625 repetitions; at most 500|of one set" },
+        { "sets not whole", Sessions, Exercise + "2026-03-02,P001,power,60,7,back_squat,4.5,5,315\n", 1, 1, "4.5 is not a whole number|whole number" },
+        { "too many sets", Sessions, Exercise + "2026-03-02,P001,power,60,7,back_squat,60,5,315\n", 1, 1, "60 is outside the allowed 1 to 50|Correct" },
+        { "rating off the scale", Sessions, Exercise + "2026-03-02,P001,power,60,11,,,,\n", 1, 1, "11 is outside the allowed 0 to 10|Correct" },
+        { "minutes contradict", Sessions, Exercise + "2026-03-02,P001,power,60,7,back_squat,5,5,315\n2026-03-02,P001,Power,65,7,bench_press,5,5,225\n", 2, 1, "the same session has 60 minutes in line 2, here 65|second another focus" },
+        { "ratings contradict", Sessions, Exercise + "2026-03-02,P001,power,60,7,,,,\n2026-03-02,P001,power,60,8,,,,\n", 2, 1, "the same session has a rating of 7 in line 2, here 8|second another focus" },
+        { "session twice", Sessions, Exercise + "2026-03-02,P001,power,60,7,,,,\n2026-03-02,P001,power,60,7,,,,\n", 2, 1, "adds nothing to the session in line 2|second another focus" },
     };
 
     [Theory]

@@ -1,3 +1,4 @@
+using Analytics.Season.Squad;
 using Analytics.Season.Tests.Support;
 using Analytics.Season.Trials;
 
@@ -20,6 +21,14 @@ public sealed class DataDictionaryTests
             foreach (var head in table.Columns.Where(c => c != TrialTable.AthleteId).SelectMany(c => c.Heads))
                 Assert.True(section.Contains($"`{head}`", StringComparison.Ordinal), $"{table.Name}: {head}");
         }
+    }
+
+    [Fact]
+    public void Dictionary_EveryColumnOfTheSessions_IsNamedInItsSection()
+    {
+        var start = Text.IndexOf("## sessions.csv\n", StringComparison.Ordinal);
+        var section = Text[start..Text.IndexOf("\n## ", start + 4, StringComparison.Ordinal)];
+        foreach (var head in SessionColumns.All.SelectMany(c => c.Heads)) Assert.True(section.Contains($"`{head}`", StringComparison.Ordinal), head);
     }
 
     [Fact]

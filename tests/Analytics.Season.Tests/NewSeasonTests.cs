@@ -23,6 +23,7 @@ public sealed class NewSeasonTests : IDisposable
         Assert.Empty(data.Notes);
         Assert.Equal(files.Order(StringComparer.Ordinal), data.Files.Select(f => f.Path).Order(StringComparer.Ordinal));
         Assert.Equal(2, data.Days.Count);
+        Assert.Equal([2, 1, 0], data.Sessions.Select(s => s.Exercises.Count));
         // Every table of a testing day has an example.
         Assert.Equal(8, data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.GetType()).Distinct().Count());
         Assert.Equal(["spring"], Directory.EnumerateFileSystemEntries(parent).Select(Path.GetFileName));

@@ -16,7 +16,7 @@ public sealed class SeasonCheckTextTests
 
         Assert.Equal(
         [
-            "Harbour Bulls, Spring 2026: 4 athletes, 1 testing day, 0 session rows",
+            "Harbour Bulls, Spring 2026: 4 athletes, 1 testing day, 0 training sessions",
             "",
             "file                               rows       kept  held back",
             "season.json                           0          0          0",

@@ -7,13 +7,25 @@ public sealed class SeasonFramesTests
     [Fact]
     public void Athletes_OneRowEach_KeepMissingValuesMissing()
     {
-        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in\nP002,Ben Vale,LB,Linebackers,\nP001,Ada Stone,LB,Linebackers,72\n");
+        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in,training_years\nP002,Ben Vale,LB,Linebackers,,\nP001,Ada Stone,LB,Linebackers,72,3.5\n");
 
         var frame = SeasonFrames.Athletes(season.Read());
 
-        Assert.Equal(["athlete_id", "name", "position", "group", "stature_m", "birth_year"], frame.Columns.Select(c => c.Name));
-        Assert.Equal(["P001", "Ada Stone", "LB", "Linebackers", 1.8288, null], frame.Rows[0]);
-        Assert.Equal(["P002", "Ben Vale", "LB", "Linebackers", null, null], frame.Rows[1]);
+        Assert.Equal(["athlete_id", "name", "position", "group", "stature_m", "birth_year", "training_years"], frame.Columns.Select(c => c.Name));
+        Assert.Equal(["P001", "Ada Stone", "LB", "Linebackers", 1.8288, null, 3.5], frame.Rows[0]);
+        Assert.Equal(["P002", "Ben Vale", "LB", "Linebackers", null, null, null], frame.Rows[1]);
+    }
+
+    [Fact]
+    public void Sessions_OneRowEach_KeepMissingValuesMissing()
+    {
+        using var season = new TemporarySeason().With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe,jump_contacts,lift,sets,repetitions,load_kg\n2026-03-02,P001,power,60,7,40,back_squat,5,5,140\n2026-03-03,P001,,45,,,,,,\n");
+
+        var frame = SeasonFrames.Sessions(season.Read());
+
+        Assert.Equal(["date", "athlete_id", "focus", "minutes", "session_rpe", "session_load_au", "jump_contacts", "volume_load_kg"], frame.Columns.Select(c => c.Name));
+        Assert.Equal([new DateTime(2026, 3, 2), "P001", "power", 60.0, 7.0, 420.0, 40, 3500.0], frame.Rows[0]);
+        Assert.Equal([new DateTime(2026, 3, 3), "P001", "", 45.0, null, null, null, null], frame.Rows[1]);
     }
 
     [Fact]

@@ -59,14 +59,22 @@ public sealed class SeasonRulesTests
     }
 
     [Fact]
+    public void Read_TrainingYears_AreYearsWithDecimalsOrNotKnown()
+    {
+        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,training_years\nP001,Ada Stone,3.5\nP002,Ben Vale,0\nP003,Cal Reed,\n");
+
+        Assert.Equal([3.5, 0, null], season.Read().Athletes.Select(a => a.TrainingYears));
+    }
+
+    [Fact]
     public void Read_WrongOptionalCellOfAthlete_LeavesOutTheCellOnly()
     {
-        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in,birth_year\nP001,Ada Stone,LB,,184,1884\n").With(First + "body.csv", "athlete_id,mass_lb\nP001,225\n");
+        using var season = new TemporarySeason().With("athletes.csv", "athlete_id,name,position,group,stature_in,birth_year,training_years\nP001,Ada Stone,LB,,184,1884,2019\n").With(First + "body.csv", "athlete_id,mass_lb\nP001,225\n");
 
         var data = season.Read();
 
-        Assert.Equal(("LB", null, null), (data.Athletes[0].Group, data.Athletes[0].Stature, data.Athletes[0].BirthYear));
-        Assert.Equal([("stature_in", 0), ("birth_year", 0)], data.HeldBack.Select(h => (h.Column, h.Rows)));
+        Assert.Equal(("LB", null, null, null), (data.Athletes[0].Group, data.Athletes[0].Stature, data.Athletes[0].BirthYear, data.Athletes[0].TrainingYears));
+        Assert.Equal([("stature_in", 0), ("birth_year", 0), ("training_years", 0)], data.HeldBack.Select(h => (h.Column, h.Rows)));
         Assert.Contains("184 in is outside the allowed 47.3 to 94.4 in; it looks like cm; the cell was left out, the athlete kept", data.HeldBack[0].Reason, StringComparison.Ordinal);
         Assert.Equal((2, 0), (data.RowsKept, data.RowsHeldBack));
         Assert.Equal(2, SeasonCheckText.ExitCode(data));
@@ -164,23 +172,12 @@ public sealed class SeasonRulesTests
     }
 
     [Fact]
-    public void Read_Sessions_AreTypedRecords()
-    {
-        using var season = new TemporarySeason().With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe,jump_contacts\n2026-03-02,P001,speed,45,6.5,60\n2026-03-03,p002,,,,\n");
-
-        var sessions = season.Read().Sessions;
-
-        Assert.Equal(new TrainingSession { AthleteId = "P001", Date = new DateOnly(2026, 3, 2), Focus = "speed", Minutes = 45, SessionRpe = 6.5, JumpContacts = 60 }, sessions[0]);
-        Assert.Equal(new TrainingSession { AthleteId = "P002", Date = new DateOnly(2026, 3, 3) }, sessions[1]);
-    }
-
-    [Fact]
     public void Read_Settings_AreAllUsed()
     {
         using var season = new TemporarySeason().With("season.json", """
             {"club":"\"><script>","season":"S","from":"2026-01-05","to":"2026-07-31","units":{"mass":"KG","jump":"cm","speed":"km/h","colour":"red"},
              "defaults":{"timing":"hand","start":"first movement","jump_method":"force-plate"},
-             "retests":[["2026-01-19","2026-01-22"]],"worthwhile":{"share":0.3,"sprint_10yd":0.02},"seasn":1}
+             "retests":[["2026-01-19","2026-01-22"]],"worthwhile":{"share":0.3,"sprint_10yd":0.02},"test_minutes":{"back_squat_1rm":6,"bench_pres_1rm":5},"seasn":1}
             """);
 
         var data = season.Read();
@@ -189,6 +186,8 @@ public sealed class SeasonRulesTests
         Assert.Equal((TimingMethod.Hand, StartType.FirstMovement, JumpMethod.ForcePlate), (data.Settings.DefaultTiming, data.Settings.DefaultStart, data.Settings.DefaultJumpMethod));
         Assert.Equal(new RetestPair(new DateOnly(2026, 1, 19), new DateOnly(2026, 1, 22)), Assert.Single(data.Settings.Retests));
         Assert.Equal((0.3, 0.02), (data.Settings.WorthwhileShare, data.Settings.Worthwhile["sprint_10yd"]));
+        Assert.Equal(6, data.Settings.TestMinutes["back_squat_1rm"]);
+        Assert.Contains(data.Notes, n => n.Text == "'test_minutes.bench_pres_1rm' is no known metric and has no effect; did you mean bench_press_1rm?");
         Assert.Contains(data.Notes, n => n.Text.Contains("'units.colour'", StringComparison.Ordinal));
         Assert.Contains(data.Notes, n => n.Text.Contains("'seasn' is not known and was not read; did you mean season?", StringComparison.Ordinal));
         Assert.Contains(data.Notes, n => n.Text.Contains("'retests' names 2026-01-19, but there is no such testing day", StringComparison.Ordinal));

@@ -55,6 +55,9 @@ public sealed class UnusableSeasonTests
         { With("\"worthwhile\":{\"share\":\"much\"}"), "'worthwhile.share' must be a number from 0.01 to 2; got \"much\"" },
         { With("\"worthwhile\":{\"sprint_10yd\":-1}"), "'worthwhile.sprint_10yd' must be a number above 0; got -1" },
         { With("\"worthwhile\":{\"sprint_10yd\":1e999}"), "'worthwhile.sprint_10yd' must be a number above 0; got 1e999" },
+        { With("\"test_minutes\":{\"body_mass\":0}"), "'test_minutes.body_mass' must be a number above 0; got 0" },
+        { With("\"test_minutes\":{\"body_mass\":\"six\"}"), "'test_minutes.body_mass' must be a number above 0; got \"six\"" },
+        { With("\"test_minutes\":6"), "'test_minutes' must be an object { ... }; got 6" },
         { With("\"club\":\"C\""), "'club' is given more than once" },
     };
 

@@ -18,7 +18,7 @@ internal static class GivenSettings
     }
 
     // A notebook runs in its own folder, so that it finds the same files in any program; the path was typed in another.
-    private static string SeasonSeenFrom(string notebook, string season)
+    internal static string SeasonSeenFrom(string notebook, string season)
     {
         if (!Directory.Exists(season) && !File.Exists(season))
             throw new NotebookException(Fault.Usage, $"There is no season folder '{season}'. Make one with: analytics new-season {season}");

@@ -21,20 +21,28 @@ internal static class RunCommand
         var set = new Option<string[]>("--set") { HelpName = "NAME=VALUE", Description = "Any other setting of the notebook. May be given several times.", DefaultValueFactory = _ => [] };
         var outFolder = new Option<string>("--out") { HelpName = "DIR", Description = "Where the report and the executed notebook go.", DefaultValueFactory = _ => "out" };
         var timeout = new Option<double>("--timeout") { HelpName = "SECONDS", Description = "How long all cells together may take.", DefaultValueFactory = _ => DefaultSeconds };
+        var each = new Option<string?>("--each") { HelpName = "NAME[=VALUES]", Description = "A page for each value of a setting, in one process, for example athlete, or athlete=TC01,TC05 for some." };
+        var afresh = new Option<bool>("--afresh") { Description = "With --each: make pages anew that are already there." };
         var open = new Option<bool>("--open") { Description = "Open the report when it is written." };
         var command = new Command("run", "Runs a notebook from top to bottom and writes one HTML report and the executed notebook.")
         {
-            notebook, season, day, set, outFolder, timeout, open,
+            notebook, season, day, set, each, afresh, outFolder, timeout, open,
         };
-        command.SetAction((parsed, cancellation) => RunAsync(screen, new RunRequest
+        command.SetAction((parsed, cancellation) =>
         {
-            Notebook = parsed.GetRequiredValue(notebook),
-            Settings = GivenSettings.From(parsed.GetRequiredValue(notebook), parsed.GetValue(season), parsed.GetValue(day), parsed.GetRequiredValue(set)),
-            OutFolder = parsed.GetRequiredValue(outFolder),
-            Timeout = Seconds(parsed.GetRequiredValue(timeout)),
-            Library = LibraryName.Text,
-            Charts = EarlyStart.Charts,
-        }, parsed.GetValue(open), cancellation));
+            var request = new RunRequest
+            {
+                Notebook = parsed.GetRequiredValue(notebook),
+                Settings = GivenSettings.From(parsed.GetRequiredValue(notebook), parsed.GetValue(season), parsed.GetValue(day), parsed.GetRequiredValue(set)),
+                OutFolder = parsed.GetRequiredValue(outFolder),
+                Timeout = Seconds(parsed.GetRequiredValue(timeout)),
+                Library = LibraryName.Text,
+                Charts = EarlyStart.Charts,
+            };
+            return EachOption.From(parsed.GetValue(each), parsed.GetValue(afresh), parsed.GetValue(open)) is { } wanted
+                ? RunEach.RunAsync(screen, request, wanted, cancellation)
+                : RunAsync(screen, request, parsed.GetValue(open), cancellation);
+        });
         return command;
     }
 
@@ -76,7 +84,7 @@ internal static class RunCommand
         screen.Out.WriteLine($"  notebook  {Shown(result.NotebookFile)}");
     }
 
-    private static string Shown(string path)
+    internal static string Shown(string path)
     {
         var relative = Path.GetRelativePath(Environment.CurrentDirectory, path);
         return relative.StartsWith("..", StringComparison.Ordinal) ? path : relative;

@@ -47,7 +47,7 @@ public sealed record SeasonTrend
     /// <summary>The rule.</summary>
     public required VerdictRule Rule { get; init; }
 
-    /// <summary>Whether athletes have slopes of their own in the models; if not, how differently they responded widens the intervals.</summary>
+    /// <summary>Whether athletes have slopes of their own in all models; if not, a remark says why, and how differently they responded widens the intervals there.</summary>
     public required bool HasOwnSlopes { get; init; }
 
     /// <summary>What the models could not do, in words; may be empty.</summary>
@@ -83,7 +83,7 @@ public sealed record SeasonTrend
         var periods = SeasonPeriods.Of(values.Dates, profile.Retests);
         var groups = profile.Squad.GroupBy(m => m.Id, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Group, StringComparer.Ordinal);
         var (proportional, why) = ScaleOf(values, reliability);
-        var rows = TrendRows.Of(values, periods, groups, proportional);
+        var rows = TrendRows.Of(values, reliability, periods, groups, proportional);
         var trend = rows.All.Count > 0 && periods.All.Count > 1 ? SquadTrend.Of(rows.All, values.Metric.Label, profile.Rule.Level) : null;
         var worthwhile = FirstValues.Worthwhile(profile, values, periods, reliability);
         var courses = new TrendCourses(profile, values.Metric, periods, rows, trend, worthwhile, proportional);

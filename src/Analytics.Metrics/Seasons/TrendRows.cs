@@ -14,15 +14,19 @@ internal sealed class TrendRows
 
     public HashSet<string> Groups { get; }
 
-    public static TrendRows Of(SeasonValues values, SeasonPeriods periods, Dictionary<string, string> groups, bool proportional)
+    public static TrendRows Of(SeasonValues values, MetricReliability reliability, SeasonPeriods periods, Dictionary<string, string> groups, bool proportional)
     {
         var points = values.Values.Where(v => groups.ContainsKey(v.AthleteId))
             .Select(v => (v.AthleteId, Group: groups[v.AthleteId], Period: periods.NumberOf(v.Date), Value: v))
             .ToList();
         double Scaled(double value) => proportional ? Math.Log(value) : value;
         IReadOnlyList<TrendRow> all = periods.AreCalendar
-            ? [.. points.GroupBy(p => (p.AthleteId, p.Group, p.Period)).Select(g => new TrendRow(g.Key.AthleteId, g.Key.Group, periods.All[g.Key.Period].Day, g.Average(p => Scaled(p.Value.Value))))]
-            : [.. points.Select(p => new TrendRow(p.AthleteId, p.Group, periods.All[p.Period].Day, Scaled(p.Value.Value)))];
+            ?
+            [
+                .. points.GroupBy(p => (p.AthleteId, p.Group, p.Period)).Select(g => new TrendRow(
+                    g.Key.AthleteId, g.Key.Group, periods.All[g.Key.Period].Day, g.Average(p => Scaled(p.Value.Value))) { Weight = g.Average(p => Weight(p.Value, reliability)) }),
+            ]
+            : [.. points.Select(p => new TrendRow(p.AthleteId, p.Group, periods.All[p.Period].Day, Scaled(p.Value.Value)) { Weight = Weight(p.Value, reliability) })];
         var rows = new TrendRows(all, [.. points.Select(p => p.Group)]);
         foreach (var (_, group, period, value) in points)
         {
@@ -37,6 +41,14 @@ internal sealed class TrendRows
     /// <summary>Standard error of what an equation gets wrong about everybody alike, in the mean of a period; on the scale of the rows.</summary>
     public double SharedError(string? group, int period)
         => _shared.TryGetValue((group ?? "", period), out var found) ? found.Sum / found.Rows : 0;
+
+    /// <summary>TE²/(TE² + equation²): a value estimated from repetitions counts less than a measured one, by what the equation gets wrong about the athlete.</summary>
+    private static double Weight(DayValue value, MetricReliability reliability)
+    {
+        if (value.Equation is not { } e || reliability.ErrorAt(value.Value) is not (> 0 and var error)) return 1;
+        var equation = (e.Personal * e.Personal) + (reliability.HoldsFreshEquationError ? 0 : e.Fresh * e.Fresh);
+        return error * error / ((error * error) + equation);
+    }
 
     private void Add(string? group, int period, double shared)
     {

@@ -14,7 +14,7 @@ public sealed record AthleteDay
     /// <summary>All kept trials of that day, in file order.</summary>
     public required IReadOnlyList<Trial> Trials { get; init; }
 
-    /// <summary>Body mass on the day, else the latest one before it; null when never weighed.</summary>
+    /// <summary>Body mass on the day, else the latest one before it in the same season; null when never weighed in it.</summary>
     public Mass? BodyMass { get; init; }
 
     /// <summary>The day <see cref="BodyMass"/> was taken.</summary>

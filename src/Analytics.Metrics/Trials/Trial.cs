@@ -18,5 +18,5 @@ public abstract record Trial
 
 /// <summary>Place in an input file.</summary>
 /// <param name="File">Path inside the season folder, with forward slashes; sheet after '#' for a workbook.</param>
-/// <param name="Line">Line (or sheet row), from 1, the head included.</param>
+/// <param name="Line">Line (or sheet row), from 1, the head included; 0 where it is not shown.</param>
 public sealed record TrialSource(string File, int Line);

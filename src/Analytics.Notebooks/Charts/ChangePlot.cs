@@ -15,8 +15,14 @@ public sealed class ChangePlot : FigureBlock
     /// <summary>The axis of the change, with unit and direction.</summary>
     public required Axis Axis { get; init; }
 
-    /// <summary>The players, in any order; drawn from the best change down.</summary>
+    /// <summary>The rows, in any order; drawn from the best change down.</summary>
     public required IReadOnlyList<ChangeRow> Rows { get; init; }
+
+    /// <summary>Head of the names.</summary>
+    public string NameHead { get; init; } = "Player";
+
+    /// <summary>Whether the rows stay in the order given.</summary>
+    public bool InOrder { get; init; }
 
     /// <summary>Half width of the band "too small to matter" about zero, in the unit of the axis; null draws no band.</summary>
     public double? TooSmall { get; init; }
@@ -33,10 +39,10 @@ public sealed class ChangePlot : FigureBlock
     private protected override DataTable NumbersShown => TableOf(Shown);
 
     private DataTable TableOf(IEnumerable<ChangeRow> rows) => DataTable.Of(Title, rows, t => t
-        .Text("Player", r => r.Name)
+        .Text(NameHead, r => r.Name)
         .Change("Change", Axis.Unit, Axis.Decimals, r => r.Change)
         .Numeric("95\u2009% interval", Axis.Unit, r => Figures.Limits(r.Low, r.High, Axis.Decimals, signed: true).Trim('(', ')'))
-        .Text("What it says", r => new Cell(r.Words, r.Note, r.Tone)));
+        .Text("What it says", r => new Cell(r.Words, r.Shown.Length == 0 ? r.Note : r.Note.Length == 0 ? r.Shown : $"{r.Shown}; {r.Note}", r.Tone)));
 
     internal LinearScale Scale => LinearScale.Over(
         Rows.SelectMany(r => new[] { r.Change, r.Low ?? 0, r.High ?? 0 }).Concat([0, TooSmall ?? 0, -(TooSmall ?? 0)]), NarrowestStrip, signed: true, air: 0.04);
@@ -78,7 +84,7 @@ public sealed class ChangePlot : FigureBlock
         var scale = Scale;
         new StripTable(scale, Axis)
         {
-            NameHead = "Player",
+            NameHead = NameHead,
             NumbersHead = NumbersHead,
             WordsHead = WordsHead,
             Window = Window,
@@ -88,6 +94,7 @@ public sealed class ChangePlot : FigureBlock
 
     private Markup Beside(ChangeRow row)
     {
+        if (row.Shown.Length > 0) return new Markup().Add($"{row.Shown}");
         var limits = Figures.Limits(row.Low, row.High, Axis.Decimals, signed: true);
         var numbers = new Markup().Add($"{Figures.Signed(row.Change, Axis.Decimals, Axis.Unit)}");
         return limits.Length == 0 ? numbers : numbers.Add($" <i>{limits}</i>");
@@ -103,6 +110,6 @@ public sealed class ChangePlot : FigureBlock
         return marks.Add(row.IsClear ? Marks.Diamond(at) : row.Verdict is ChangeVerdict.TooSmallToMatter ? Marks.Small(at) : Marks.Hollow(at));
     }
 
-    private IOrderedEnumerable<ChangeRow> Sorted(IEnumerable<ChangeRow> rows)
-        => rows.OrderBy(r => Axis.Better == Better.Lower ? r.Change : -r.Change).ThenBy(r => r.Name, StringComparer.Ordinal);
+    private IEnumerable<ChangeRow> Sorted(IEnumerable<ChangeRow> rows)
+        => InOrder ? Rows.Where(rows.ToHashSet().Contains) : rows.OrderBy(r => Axis.Better == Better.Lower ? r.Change : -r.Change).ThenBy(r => r.Name, StringComparer.Ordinal);
 }

@@ -27,8 +27,8 @@ public enum ChangeVerdict
     NoErrorKnown,
 }
 
-/// <summary>One player's change.</summary>
-/// <param name="Name">Name of the player.</param>
+/// <summary>One change: of a player, a group or a measure.</summary>
+/// <param name="Name">Name of the player, group or measure.</param>
 /// <param name="Change">The change, in the unit of the axis.</param>
 /// <param name="Low">Lower limit of its interval; null when no error is known.</param>
 /// <param name="High">Upper limit of its interval; null when no error is known.</param>
@@ -37,6 +37,9 @@ public enum ChangeVerdict
 /// <param name="Note">What would help, or a remark; may be empty.</param>
 public sealed record ChangeRow(string Name, double Change, double? Low, double? High, ChangeVerdict Verdict, string Group = "", string Note = "")
 {
+    /// <summary>What stands beside the mark where the axis is not in the unit of the row, for example <c>+18 lb (+12 to +24)</c>; empty for the numbers of the axis.</summary>
+    public string Shown { get; init; } = string.Empty;
+
     internal bool IsClear => Verdict is ChangeVerdict.ClearGain or ChangeVerdict.ClearLoss or ChangeVerdict.ClearlyUp or ChangeVerdict.ClearlyDown;
 
     internal Tone Tone => Verdict switch { ChangeVerdict.ClearGain => Tone.Gain, ChangeVerdict.ClearLoss => Tone.Loss, _ => Tone.Plain };

@@ -20,6 +20,9 @@ public abstract class FigureBlock : ReportBlock
     /// <summary>A remark under the chart; may be empty.</summary>
     public string Remark { get; init; } = string.Empty;
 
+    /// <summary>Whether the chart stays a still picture, as small ones do that are folded away: a page of them would else be heavy.</summary>
+    public bool Still { get; init; }
+
     /// <summary>The numbers of the chart as a table.</summary>
     public abstract DataTable Numbers { get; }
 
@@ -33,8 +36,8 @@ public abstract class FigureBlock : ReportBlock
         if (TitleNote.Length > 0) html.Add($" <small>{TitleNote}</small>");
         html.Raw("</figcaption>");
         WriteKey(html);
-        html.Add($"<div class=\"fig-static\">{drawing}</div><div class=\"fig-live\" hidden=\"\"></div>");
-        html.Raw("<script type=\"application/json\" class=\"fig-data\">").Raw(Live().Json).Raw("</script>");
+        html.Add($"<div class=\"fig-static\">{drawing}</div>");
+        if (!Still) html.Raw("<div class=\"fig-live\" hidden=\"\"></div><script type=\"application/json\" class=\"fig-data\">").Raw(Live().Json).Raw("</script>");
         html.Raw("<details class=\"fig-table\"><summary>Numbers as a table</summary>");
         NumbersShown.WriteHtml(html);
         html.Raw("</details>");

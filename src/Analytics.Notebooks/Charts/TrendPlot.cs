@@ -36,6 +36,9 @@ public sealed class TrendPanel : FigureBlock
     /// <summary>The lines; the first five are told apart by colour, dash and mark.</summary>
     public required IReadOnlyList<TrendLine> Lines { get; init; }
 
+    /// <summary>Thin lines behind, one for each player, without names; none by default. They are not in the table of numbers.</summary>
+    public IReadOnlyList<IReadOnlyList<TrendPoint>> Behind { get; init; } = [];
+
     /// <summary>A named window; null for none.</summary>
     public Window? Window { get; init; }
 
@@ -49,10 +52,10 @@ public sealed class TrendPanel : FigureBlock
         .Number("Value", Axis.Unit, Axis.Decimals, r => r.Point.Value)
         .Numeric("95\u2009% interval", Axis.Unit, r => Figures.Limits(r.Point.Low, r.Point.High, Axis.Decimals).Trim('(', ')')));
 
-    internal AxisTicks DayTicks => AxisTicks.OfDays(Lines.SelectMany(l => l.Points.Select(p => p.Day)), NarrowestPlot);
+    internal AxisTicks DayTicks => AxisTicks.OfDays(Lines.SelectMany(l => l.Points).Concat(Behind.SelectMany(b => b)).Select(p => p.Day), NarrowestPlot);
 
     internal AxisTicks UpTicks => AxisTicks.Of(LinearScale.Over(
-        Lines.SelectMany(l => l.Points.SelectMany(p => new[] { p.Value, p.Low ?? p.Value, p.High ?? p.Value })).Concat(Window is null ? [] : [Window.Low, Window.High]),
+        Lines.SelectMany(l => l.Points.SelectMany(p => new[] { p.Value, p.Low ?? p.Value, p.High ?? p.Value })).Concat(Behind.SelectMany(b => b.Select(p => p.Value))).Concat(Window is null ? [] : [Window.Low, Window.High]),
         double.PositiveInfinity, air: 0.1, mostTicks: 5));
 
     /// <inheritdoc/>
@@ -66,6 +69,7 @@ public sealed class TrendPanel : FigureBlock
     {
         var drawing = new XyDrawing(new Axis(string.Empty, string.Empty), DayTicks, Axis, UpTicks, Height);
         if (Window is not null) drawing.Window(Window);
+        drawing.Faint(Behind.Select(b => b.Select(p => ((double)p.Day.DayNumber, p.Value))));
         for (var i = 0; i < Lines.Count; i++) Draw(drawing, Lines[i].Points, SeriesLook.Index(i));
         drawing.Write(html, Title);
     }

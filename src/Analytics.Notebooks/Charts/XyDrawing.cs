@@ -33,6 +33,14 @@ internal sealed class XyDrawing(Axis acrossAxis, AxisTicks across, Axis upAxis, 
         _behind.Add(Stretched(new Markup().Add($"<polygon class=\"f{series}\" points=\"{Path(edge)}\"/>")));
     }
 
+    /// <summary>Thin lines behind everything else, as one shape: a squad would else be sixty.</summary>
+    public void Faint(IEnumerable<IEnumerable<(double X, double Y)>> lines)
+    {
+        var path = new Markup();
+        foreach (var line in lines.Select(l => l.Where(p => CanDraw(p.X, p.Y)).ToArray()).Where(l => l.Length > 1)) path.Add($"M{Path(line)}");
+        if (path.ToString().Length > 0) _behind.Add(Stretched(new Markup().Add($"<path class=\"bh\" d=\"{path}\"/>")));
+    }
+
     public void Line(IEnumerable<(double X, double Y)> line, int series)
         => _marks.Add(Stretched(new Markup().Add($"<polyline class=\"c{series}\" points=\"{Path(line)}\"/>")));
 

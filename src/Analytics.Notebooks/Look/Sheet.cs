@@ -7,7 +7,7 @@ public static partial class Sheet
 {
     private const int MostColumns = 14;
 
-    private static readonly Lazy<string> Compact = new(Load);
+    private static readonly Lazy<string> Compact = new(() => Compacted("look.css") + ColumnRules());
 
     /// <summary>The rules, without comments and line breaks.</summary>
     public static string Css => Compact.Value;
@@ -18,13 +18,14 @@ public static partial class Sheet
     /// </summary>
     public static string StyleElement { get; } = "<style data-once=\"look\">" + Css + "</style>";
 
-    private static string Load()
+    /// <summary>A sheet that comes with the assembly, without comments and line breaks.</summary>
+    internal static string Compacted(string name)
     {
-        using var stream = typeof(Sheet).Assembly.GetManifestResourceStream("look.css")
-            ?? throw new InvalidOperationException("The style sheet look.css is missing from the assembly.");
+        using var stream = typeof(Sheet).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The style sheet {name} is missing from the assembly.");
         using var reader = new StreamReader(stream);
         var css = Comments().Replace(reader.ReadToEnd(), string.Empty);
-        return Gaps().Replace(Spaces().Replace(css, " "), "$1").Replace(";}", "}", StringComparison.Ordinal).Trim() + ColumnRules();
+        return Gaps().Replace(Spaces().Replace(css, " "), "$1").Replace(";}", "}", StringComparison.Ordinal).Trim();
     }
 
     // Column by column: numbers flush right and on one line (their heads may wrap), and in a narrow place the words

@@ -16,7 +16,7 @@ internal sealed class DayContext
     private readonly Dictionary<string, AthleteDay> _today;
     private readonly Lazy<SquadNeeds> _needs;
 
-    public DayContext(SeasonData season, DayChoice choice)
+    public DayContext(SeasonData season, DayChoice choice, int? fewestInGroup = null)
     {
         Season = season;
         Today = choice.Today;
@@ -35,6 +35,7 @@ internal sealed class DayContext
             WorthwhileShare = season.Settings.WorthwhileShare,
             Worthwhile = season.Settings.Worthwhile,
         };
+        if (fewestInGroup is { } fewest) Profile = Profile with { MinimumGroup = fewest };
         Headlines = TestingDay.Headlines.Of(this);
         _needs = new(() => Profile.Needs(
             [.. Metrics.Where(m => NeedOrder.Contains(m.Id)).OrderBy(m => NeedOrder.IndexOf(m.Id)).Select(Standing)],

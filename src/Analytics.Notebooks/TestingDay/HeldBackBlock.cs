@@ -1,5 +1,7 @@
+using System.Globalization;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Tables;
+using Analytics.Season;
 
 namespace Analytics.Notebooks.TestingDay;
 
@@ -8,27 +10,44 @@ internal static class HeldBackBlock
 {
     private const int Shown = 200;
 
-    public static Block Of(DayContext day)
+    public static Block Of(DayContext day) => Of(day.Season, day.Today.Date);
+
+    /// <summary>What was left out of one testing day, and of the rest of the season folded away.</summary>
+    public static Block Of(SeasonData season, DateOnly day)
     {
-        var season = day.Season;
-        var headline = $"{season.RowsRead} rows read, {season.RowsKept} kept, {season.RowsHeldBack} held back.";
-        var prefix = "testing/" + day.Today.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
-        var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal)).ToList();
+        var prefix = "testing/" + day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        var today = season.HeldBack.Where(r => r.File.StartsWith(prefix, StringComparison.Ordinal) || r.File.Contains("/" + prefix, StringComparison.Ordinal)).ToList();
         var other = season.HeldBack.Except(today).ToList();
-        List<Block> blocks = [new Callout(headline, season.HeldBack.Count == 0 ? [] : [$"{From(today.Sum(r => r.Rows), other.Sum(r => r.Rows))} Nothing below was used."])];
-        if (today.Count > 0) blocks.Add(Table(day, "Held back from today's sheets", today));
-        if (other.Count > 0) blocks.Add(new Folded($"Held back from the rest of the season: {other.Count}", [Table(day, "Held back from the rest of the season", other)]));
+        List<Block> blocks = [new Callout(Headline(season), season.HeldBack.Count == 0 ? [] : [$"{From(today.Sum(r => r.Rows), other.Sum(r => r.Rows))} Nothing below was used."])];
+        if (today.Count > 0) blocks.Add(Table(season, "Held back from today's sheets", today));
+        if (other.Count > 0) blocks.Add(new Folded($"Held back from the rest of the season: {other.Count}", [Table(season, "Held back from the rest of the season", other)]));
+        return new Section(Title, "", [.. blocks, .. Remarks(season)]);
+    }
+
+    /// <summary>What was left out of a whole season.</summary>
+    public static Block Of(SeasonData season)
+    {
+        List<Block> blocks = [new Callout(Headline(season), season.HeldBack.Count == 0 ? [] : ["Nothing below was used."])];
+        if (season.HeldBack.Count > 0) blocks.Add(new Folded($"Held back: {season.HeldBack.Count}", [Table(season, "Held back", season.HeldBack)]));
+        return new Section(Title, "", [.. blocks, .. Remarks(season)]);
+    }
+
+    private const string Title = "What we left out";
+
+    private static string Headline(SeasonData season) => $"{season.RowsRead} rows read, {season.RowsKept} kept, {season.RowsHeldBack} held back.";
+
+    private static IEnumerable<Block> Remarks(SeasonData season)
+    {
         if (season.Notes.Count > 0)
-            blocks.Add(new Folded($"Remarks on the files: {season.Notes.Count}", [.. season.Notes.Take(Shown).Select(n => new Note($"{n.File}: {n.Text}"))]));
-        return new Section("What we left out", "", [.. blocks]);
+            yield return new Folded($"Remarks on the files: {season.Notes.Count}", [.. season.Notes.Take(Shown).Select(n => new Note($"{n.File}: {n.Text}"))]);
     }
 
     private static string From(int today, int rest)
         => rest == 0 ? "All from today's sheets." : today == 0 ? "None from today's sheets." : $"{today} from today's sheets, {rest} from the rest of the season.";
 
-    private static DataTable Table(DayContext day, string caption, IReadOnlyList<Season.HeldBackRow> rows) => DataTable.Of(caption, rows, t => t
+    private static DataTable Table(SeasonData season, string caption, IReadOnlyList<HeldBackRow> rows) => DataTable.Of(caption, rows, t => t
         .Text("Where", r => new Cell(r.Line > 0 ? $"{r.File}, line {r.Line}" : r.File, r.Rows > 1 ? $"{r.Column} ({r.Rows} rows)" : r.Column))
-        .Text("Player", r => r.AthleteId is { } id ? day.Name(id) : null)
+        .Text("Player", r => r.AthleteId is { } id ? season.Athletes.FirstOrDefault(a => a.Id == id)?.Name ?? id : null)
         .Text("Value", r => r.Value)
         .Text("What is wrong", r => r.Reason)
         .Text("What would mend it", r => r.Remedy), Shown);

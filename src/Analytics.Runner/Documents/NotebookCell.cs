@@ -67,6 +67,9 @@ public sealed partial class NotebookCell
         Node["outputs"] = outputs;
     }
 
+    /// <summary>Puts another text in place of the cell's own.</summary>
+    internal void SetSource(string source) => Node["source"] = CellText.Split(source);
+
     private bool HasType(string type) => Node["cell_type"]!.GetValue<string>() == type;
 
     [GeneratedRegex(@"\A[a-zA-Z0-9_-]{1,64}\z")]

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+
 namespace Analytics.Runner.Files;
 
 /// <summary>
@@ -5,7 +7,7 @@ namespace Analytics.Runner.Files;
 /// names, and only then put in place.
 /// </summary>
 /// <param name="open">Opens a file for writing; another one than the disk's can be given to see what a full disk does.</param>
-public sealed class ResultFiles(Func<string, Stream>? open = null)
+public sealed partial class ResultFiles(Func<string, Stream>? open = null)
 {
     private readonly Func<string, Stream> open = open ?? (path => new FileStream(path, FileMode.Create, FileAccess.Write));
 
@@ -46,6 +48,32 @@ public sealed class ResultFiles(Func<string, Stream>? open = null)
         });
     }
 
+    /// <summary>Writes one more file, in full or not at all.</summary>
+    /// <param name="path">Its full path.</param>
+    /// <param name="content">What it holds.</param>
+    /// <exception cref="NotebookException">It cannot be written; what was there before is as it was.</exception>
+    public void Write(string path, byte[] content)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(content);
+        var temporary = Temporary(path);
+        Guarded(Path.GetDirectoryName(path)!, [temporary], () =>
+        {
+            WriteAll(temporary, content);
+            File.Move(temporary, path, overwrite: true);
+        });
+    }
+
+    /// <summary>Takes away what a process that was killed has left half written. Only to be called when no other is at work on these files.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="names">Names of the files that were to be written.</param>
+    internal static void CleanUp(string folder, IEnumerable<string> names)
+    {
+        var known = names.ToHashSet(StringComparer.Ordinal);
+        foreach (var file in Directory.EnumerateFiles(folder, ".*.tmp").Where(f => TemporaryName().Match(Path.GetFileName(f)) is { Success: true } match && known.Contains(match.Groups["name"].Value)))
+            TryDelete(file);
+    }
+
     private void WriteAll(string path, byte[] bytes)
     {
         using var stream = open(path);
@@ -55,6 +83,9 @@ public sealed class ResultFiles(Func<string, Stream>? open = null)
 
     private static string Temporary(string path)
         => Path.Combine(Path.GetDirectoryName(path)!, $".{Path.GetFileName(path)}.{Environment.ProcessId}.tmp");
+
+    [GeneratedRegex(@"^\.(?<name>.+)\.\d+\.tmp$", RegexOptions.Singleline)]
+    private static partial Regex TemporaryName();
 
     private static void Guarded(string folder, string[] temporary, Action write)
     {

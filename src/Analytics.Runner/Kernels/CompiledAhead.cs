@@ -47,6 +47,9 @@ internal sealed class CompiledAhead : IDisposable
         return null;
     }
 
+    /// <summary>Forgets the cells that were not taken.</summary>
+    public void Forget() => coming.Clear();
+
     /// <summary>The script of a cell that follows another.</summary>
     public static Script<object> Following(Script<object>? previous, string code, ScriptOptions options)
         => previous is null ? CSharpScript.Create<object>(code, options) : previous.ContinueWith<object>(code, options);

@@ -10,12 +10,13 @@ namespace Analytics.Runner.Kernels;
 /// Culture, current folder, console and formatters belong to the process, so one notebook runs at a time.
 /// A busy cell cannot be stopped from outside: after a time-out the process has to end.
 /// </remarks>
-public sealed class InteractiveKernel : INotebookKernel
+public sealed class InteractiveKernel : IRepeatingKernel
 {
     private readonly ScriptKernel csharp = new();
     private readonly CompositeKernel kernel;
     private readonly HostAssemblies hostAssemblies;
-    private Task ready;
+    private readonly Action registerFormatters;
+    private Task ready = Task.CompletedTask;
 
     /// <summary>Starts a kernel; the costly part goes on in the background.</summary>
     /// <param name="hostAssemblies">The assemblies this program ships.</param>
@@ -24,12 +25,10 @@ public sealed class InteractiveKernel : INotebookKernel
     {
         ArgumentNullException.ThrowIfNull(registerFormatters);
         this.hostAssemblies = hostAssemblies;
+        this.registerFormatters = registerFormatters;
         kernel = new CompositeKernel { csharp };
         kernel.DefaultKernelName = csharp.Name;
-        // Formatters are static: what an earlier notebook registered must not show here.
-        Formatter.ResetToDefault();
-        registerFormatters();
-        ready = Task.Run(() => kernel.SendAsync(new SubmitCode("0")));
+        Begin();
     }
 
     /// <inheritdoc/>
@@ -50,6 +49,31 @@ public sealed class InteractiveKernel : INotebookKernel
         // A cell without an await runs on the thread that sends it; a watchdog needs its own thread free.
         await Task.Run(() => kernel.SendAsync(command)).ConfigureAwait(false);
         return watch.Failure;
+    }
+
+    /// <inheritdoc/>
+    public bool CanRepeat(IReadOnlyList<CellCode> cells)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        return !cells.Any(c => hostAssemblies.LeadsOutside(hostAssemblies.Redirect(c.Source)) || StaticState.IsIn(c.Source));
+    }
+
+    /// <inheritdoc/>
+    public void Rewind(bool keepCompiled)
+    {
+        csharp.Rewind(keepCompiled);
+        Begin();
+    }
+
+    /// <inheritdoc/>
+    public void Set(string name, string value) => csharp.Set(name, value);
+
+    private void Begin()
+    {
+        // Formatters are static: what an earlier notebook registered must not show here.
+        Formatter.ResetToDefault();
+        registerFormatters();
+        ready = Task.Run(() => kernel.SendAsync(new SubmitCode("0")));
     }
 
     private async Task ExpectAfter(Task before, IReadOnlyList<string> cells)

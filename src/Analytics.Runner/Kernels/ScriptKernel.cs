@@ -15,6 +15,8 @@ internal sealed class ScriptKernel : Kernel, IKernelCommandHandler<SubmitCode>
 {
     private readonly ScriptSetup setup = new();
     private readonly CompiledAhead ahead = new();
+    private readonly List<(string Code, Script<object> Script)> compiled = [];
+    private int next;
     private ScriptState<object>? state;
 
     public ScriptKernel() : base("csharp")
@@ -27,16 +29,36 @@ internal sealed class ScriptKernel : Kernel, IKernelCommandHandler<SubmitCode>
 
     /// <summary>Says which cells come next. Only to be called between two submissions.</summary>
     /// <param name="cells">Their code, in order.</param>
-    public void Expect(IEnumerable<string> cells) => ahead.Start(Last, cells, setup.For(Environment.CurrentDirectory));
+    public void Expect(IReadOnlyList<string> cells)
+    {
+        var known = compiled.Skip(next).Zip(cells, (c, code) => c.Code == code).TakeWhile(same => same).Count();
+        ahead.Start(known == 0 ? Last : compiled[next + known - 1].Script, cells.Skip(known), setup.For(Environment.CurrentDirectory));
+    }
+
+    /// <summary>Forgets all variables. Only to be called between two submissions.</summary>
+    /// <param name="keepCompiled">Whether cells stay compiled for when they come again in the same order.</param>
+    public void Rewind(bool keepCompiled)
+    {
+        state = null;
+        next = 0;
+        ahead.Forget();
+        if (!keepCompiled)
+            compiled.Clear();
+    }
+
+    /// <summary>Gives a variable another value; of several with that name the one declared last.</summary>
+    public void Set(string name, string value)
+        => (state?.GetVariable(name) ?? throw new InvalidOperationException($"No cell has declared '{name}'.")).Value = value;
 
     /// <inheritdoc/>
     public async Task HandleAsync(SubmitCode command, KernelInvocationContext context)
     {
         ArgumentNullException.ThrowIfNull(command);
         ArgumentNullException.ThrowIfNull(context);
-        var script = await ahead.TakeAsync(Last, command.Code).ConfigureAwait(false)
-            ?? CompiledAhead.Following(Last, command.Code, setup.For(Environment.CurrentDirectory));
-        var errors = script.Compile(context.CancellationToken).Where(d => d.Severity == DiagnosticSeverity.Error).ToList();
+        var isKnown = next < compiled.Count && compiled[next].Code == command.Code;
+        var script = isKnown ? compiled[next].Script
+            : await ahead.TakeAsync(Last, command.Code).ConfigureAwait(false) ?? CompiledAhead.Following(Last, command.Code, setup.For(Environment.CurrentDirectory));
+        var errors = isKnown ? [] : script.Compile(context.CancellationToken).Where(d => d.Severity == DiagnosticSeverity.Error).ToList();
         if (errors.Count > 0)
         {
             var failure = new CellCompileException(errors);
@@ -45,6 +67,13 @@ internal sealed class ScriptKernel : Kernel, IKernelCommandHandler<SubmitCode>
             return;
         }
 
+        if (!isKnown)
+        {
+            compiled.RemoveRange(next, compiled.Count - next);
+            compiled.Add((command.Code, script));
+        }
+
+        next++;
         // Also after an exception there is a state: what the cell had set before stays set.
         state = state is null
             ? await script.RunAsync(globals: null, static _ => true, context.CancellationToken).ConfigureAwait(false)

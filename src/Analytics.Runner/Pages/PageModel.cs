@@ -59,6 +59,9 @@ public sealed record Provenance
     /// <summary>Every setting with the value used.</summary>
     public required IReadOnlyList<Setting> Settings { get; init; }
 
+    /// <summary>Names of the settings that were given for this run.</summary>
+    public IReadOnlyCollection<string> Given { get; init; } = [];
+
     /// <summary>Name and version of the library.</summary>
     public required string Library { get; init; }
 

@@ -1,28 +1,41 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Analytics.Runner.Pages;
 
 /// <summary>The foot of the page: what it was made from. Only the block marked <c>varies</c> differs from run to run.</summary>
-internal static class ProvenanceFoot
+internal static partial class ProvenanceFoot
 {
-    public static string Make(PageModel model)
+    public const string AfterTheTime = "<!--/varies-->\n</dl>\n</footer>\n";
+
+    private const string Opens = "<!--varies-->";
+
+    public static string BeforeTheTime(PageModel model)
     {
         var provenance = model.Provenance;
-        var settings = provenance.Settings.Select(SettingText.ForReaders).Select(s => $"{s.Name} = {s.Literal}").ToList();
         var foot = new StringBuilder("<footer>\n<dl>\n");
         Row(foot, "Notebook", $"{model.Notebook}, SHA-256 {provenance.NotebookSha256}");
-        if (settings.Count > 0)
-            Row(foot, "Settings", string.Join("; ", settings));
+        if (provenance.Settings.Count > 0)
+            Row(foot, "Settings", string.Join("; ", provenance.Settings.Select(SettingText.ForReaders).Select(s => $"{s.Name} = {s.Literal}")));
         Row(foot, "Library", provenance.Library);
-        foot.Append("<!--varies-->");
+        return foot.Append(Opens).ToString();
+    }
+
+    public static string Time(Provenance provenance)
+    {
         var started = provenance.Started.ToString("yyyy-MM-ddTHH:mm:sszzz", CultureInfo.InvariantCulture);
         var shown = provenance.Started.ToString("d MMMM yyyy HH:mm 'UTC'zzz", CultureInfo.InvariantCulture);
         var took = provenance.Took.TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture);
-        foot.Append($"<dt>Made</dt><dd><time datetime=\"{started}\">{Html.Text(shown)}</time>, in {took} s</dd>");
-        return foot.Append("<!--/varies-->\n</dl>\n</footer>\n").ToString();
+        return $"<dt>Made</dt><dd><time datetime=\"{started}\">{Html.Text(shown)}</time>, in {took} s</dd>";
     }
+
+    /// <summary>Whether a text is of the kind <see cref="Time"/> makes: it is the one piece of a page without a digest.</summary>
+    public static bool IsTime(string text) => Shape().IsMatch(text);
 
     private static void Row(StringBuilder foot, string name, string value)
         => foot.Append($"<dt>{name}</dt><dd>{Html.Text(value)}</dd>\n");
+
+    [GeneratedRegex("""\A<dt>Made</dt><dd><time datetime="[-+:T\d]{10,40}">\d{1,2} [A-Z][a-z]+ \d{4} \d{2}:\d{2} UTC(?:\+|-|&#x2B;)\d{2}:\d{2}</time>, in \d+\.\d s</dd>\z""")]
+    private static partial Regex Shape();
 }

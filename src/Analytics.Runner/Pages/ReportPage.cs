@@ -1,4 +1,5 @@
 using System.Text;
+using Analytics.Runner.Proofs;
 
 namespace Analytics.Runner.Pages;
 
@@ -21,39 +22,50 @@ public static class ReportPage
         var titleInProse = rendered.Where(r => !r.Cell.IsCode).Select(r => Prose.FirstHeading(r.Cell.Source)).FirstOrDefault(t => t is not null);
         var title = titleInOutputs ?? titleInProse ?? Path.GetFileNameWithoutExtension(model.Notebook);
 
-        var main = new StringBuilder();
-        if (titleInOutputs is null && titleInProse is null)
-            main.Append($"<h1>{Html.Text(title)}</h1>\n");
-        if (model.FailedCell is { } failed)
-            main.Append(FailureBanner.Make(model.Notebook, failed));
+        var charts = rendered.Exists(r => r.Html.Contains("class=\"fig-data\"", StringComparison.Ordinal)) ? model.Charts : null;
+        var data = new ChartData();
+        // The library costs a megabyte: a page without charts goes without.
+        var page = new PageText(charts is null ? 1 << 16 : charts.Packed.Length + (1 << 19));
+        page.Part(PartNames.Head, Head(title, markup.HoistedStyles, charts))
+            .Part(PartNames.Opening, Opening(model, titleInOutputs is null && titleInProse is null ? title : null));
         foreach (var (cell, html) in rendered)
         {
             var content = cell.IsCode ? html : Prose.ToHtml(cell.Source, headingsDown: titleInOutputs is null ? 0 : 1);
             if (content.Length > 0)
-                main.Append($"<div class=\"cell\" id=\"{cell.Anchor}\">\n{content}\n</div>\n");
+                page.Results(cell.Anchor, $"<div class=\"cell\" id=\"{cell.Anchor}\">\n{(charts is null ? content : data.TakeFrom(content))}\n</div>\n");
         }
 
-        main.Append(CodeAppendix.Make(model));
-        return Assemble(title, markup.HoistedStyles, main.ToString(), ProvenanceFoot.Make(model), model.Charts);
+        page.Part(PartNames.Code, CodeAppendix.Make(model) + "</main>\n")
+            .Part(PartNames.Foot, ProvenanceFoot.BeforeTheTime(model))
+            .Free(ProvenanceFoot.Time(model.Provenance))
+            .Part(PartNames.FootEnd, ProvenanceFoot.AfterTheTime);
+        return Finish(page, model, charts, data);
     }
 
-    private static string Assemble(string title, IEnumerable<string> styles, string main, string foot, ChartScript? charts)
+    private static string Head(string title, IEnumerable<string> styles, ChartScript? charts)
     {
-        // The library costs a megabyte: a page without charts goes without.
-        if (!main.Contains("class=\"fig-data\"", StringComparison.Ordinal))
-            charts = null;
         var policy = ContentPolicy.For(charts is null ? [PageParts.Script] : [PageParts.Script, charts.Text]);
-        var page = new StringBuilder(charts is null ? 1 << 16 : charts.Packed.Length + (1 << 19));
-        page.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
+        var head = new StringBuilder("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append($"<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
             .Append($"<title>{Html.Text(title)}</title>\n<style>\n{PageParts.Style}");
         foreach (var style in styles)
-            page.Append(style.Trim()).Append('\n');
-        page.Append("</style>\n</head>\n<body>\n<a class=\"skip\" href=\"#report\">Skip to the report</a>\n")
-            .Append($"<main id=\"report\">\n{main}</main>\n{foot}");
-        if (charts is not null)
-            page.Append($"<!-- {charts.Notice} -->\n<script type=\"text/plain\" id=\"chart-library\">{charts.Packed}</script>\n");
-        return page.Append($"<script>{PageParts.Script}</script>\n</body>\n</html>\n").ToString();
+            head.Append(style.Trim()).Append('\n');
+        return head.Append("</style>\n</head>\n").ToString();
+    }
+
+    private static string Opening(PageModel model, string? heading)
+        => "<body>\n<a class=\"skip\" href=\"#report\">Skip to the report</a>\n<main id=\"report\">\n"
+            + (heading is null ? "" : $"<h1>{Html.Text(heading)}</h1>\n")
+            + (model.FailedCell is { } failed ? FailureBanner.Make(model.Notebook, failed) : "");
+
+    // The proof tells the digests of all other parts, so also of those that follow it.
+    private static string Finish(PageText page, PageModel model, ChartScript? charts, ChartData data)
+    {
+        var drawn = charts is null ? ""
+            : $"<script type=\"text/plain\" id=\"chart-data\">{data.Packed()}</script>\n<!-- {charts.Notice} -->\n<script type=\"text/plain\" id=\"chart-library\">{charts.Packed}</script>\n";
+        var script = $"<script>{PageParts.Script}</script>\n</body>\n</html>\n";
+        page.Free(ProofScript.Make(model, page, [PageText.Of(PartNames.Charts, drawn), PageText.Of(PartNames.Script, script)]));
+        return page.Part(PartNames.Charts, drawn).Part(PartNames.Script, script).ToString();
     }
 }

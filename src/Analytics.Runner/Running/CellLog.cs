@@ -7,6 +7,12 @@ namespace Analytics.Runner.Running;
 /// <summary>What happened to one cell of the notebook in this run.</summary>
 internal sealed class CellLog
 {
+    /// <summary>Name in links of the cell with the settings given for a run.</summary>
+    public const string InjectedAnchor = "settings";
+
+    /// <summary>Label of the cell with the settings of this run.</summary>
+    public const string SettingsLabel = "settings cell";
+
     private CellLog(NotebookCell cell, string label, string anchor)
     {
         Cell = cell;
@@ -28,19 +34,20 @@ internal sealed class CellLog
 
     /// <summary>
     /// One log per cell. Code cells are counted as their author counts them: the cell with the settings of this
-    /// run has a name instead of a number, and an empty cell keeps its number.
+    /// run has a name instead of a number, also in links, and an empty cell keeps its number.
     /// </summary>
     public static IReadOnlyList<CellLog> For(NotebookDocument document)
     {
         var number = 0;
+        var place = 0;
         var logs = new List<CellLog>();
-        for (var i = 0; i < document.Cells.Count; i++)
+        foreach (var cell in document.Cells)
         {
-            var cell = document.Cells[i];
+            var injected = cell.HasTag(CellTag.InjectedSettings);
             var label = !cell.IsCode ? ""
-                : cell.HasTag(CellTag.InjectedSettings) ? "settings cell"
+                : injected ? SettingsLabel
                 : string.Create(CultureInfo.InvariantCulture, $"cell {++number}");
-            logs.Add(new CellLog(cell, label, string.Create(CultureInfo.InvariantCulture, $"part-{i + 1}")));
+            logs.Add(new CellLog(cell, label, injected ? InjectedAnchor : string.Create(CultureInfo.InvariantCulture, $"part-{++place}")));
         }
 
         return logs;

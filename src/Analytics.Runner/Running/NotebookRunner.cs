@@ -1,10 +1,7 @@
 using System.Globalization;
-using System.Security.Cryptography;
-using Analytics.Runner.Documents;
 using Analytics.Runner.Files;
 using Analytics.Runner.Kernels;
 using Analytics.Runner.Outputs;
-using Analytics.Runner.Settings;
 
 namespace Analytics.Runner.Running;
 
@@ -24,28 +21,45 @@ public sealed class NotebookRunner(Func<INotebookKernel> startKernel, ResultFile
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(progress);
-        var started = time.GetLocalNow();
-        var clock = time.GetTimestamp();
-        var name = Path.GetFileName(request.Notebook);
-        var bytes = NotebookFile.Read(request.Notebook);
-        var document = NotebookDocument.Parse(NotebookFile.Decode(bytes, name), name);
-        var settings = SettingsForRun.Apply(document, name, request.Settings);
+        var clock = new RunClock(time);
+        var prepared = PreparedRun.Of(request, clock.Started);
         var target = ResultTarget.For(request);
         files.Prepare(target);
+        var run = await MakeAsync(prepared, clock, request, progress, content => files.Write(target, content), cancellation).ConfigureAwait(false);
+        cancellation.ThrowIfCancellationRequested();
+        files.Write(target, run.Content);
+        return new RunResult(run.Ending, target.Page, target.Notebook, run.Took, run.FailedCell, run.Failure);
+    }
 
-        var cells = CellLog.For(document);
-        var results = new RunFiles(request, document, cells, settings, Convert.ToHexStringLower(SHA256.HashData(bytes)), started);
+    /// <summary>Runs a notebook as <see cref="RunAsync"/> does and hands over its report and its executed copy without writing them.</summary>
+    /// <param name="request">What to run; its folder for results is not looked at.</param>
+    /// <param name="progress">Hears how far it is.</param>
+    /// <param name="onExit">Gets what there is if a cell ends the whole process; null lets it go.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <exception cref="NotebookException">The notebook or a setting cannot be used.</exception>
+    /// <exception cref="OperationCanceledException">The run was stopped from outside.</exception>
+    public Task<NotebookRun> MakeAsync(RunRequest request, IRunProgress progress, Action<ResultContent>? onExit = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(progress);
+        var clock = new RunClock(time);
+        return MakeAsync(PreparedRun.Of(request, clock.Started), clock, request, progress, onExit, cancellation);
+    }
+
+    private async Task<NotebookRun> MakeAsync(
+        PreparedRun prepared, RunClock clock, RunRequest request, IRunProgress progress, Action<ResultContent>? onExit, CancellationToken cancellation)
+    {
+        var cells = prepared.Cells;
         RunEnding ending;
         using (new ProcessPlace(Path.GetDirectoryName(Path.GetFullPath(request.Notebook))!))
-        using (new ExitGuard(() => files.Write(target, results.Make(RunEnding.Failed, time.GetElapsedTime(clock)))))
+        using (new ExitGuard(() => onExit?.Invoke(prepared.Files.Make(RunEnding.Failed, clock.Elapsed))))
             ending = await RunCellsAsync(cells, request.Timeout, progress, cancellation).ConfigureAwait(false);
 
         progress.Writing();
-        var took = time.GetElapsedTime(clock);
+        var took = clock.Elapsed;
         cancellation.ThrowIfCancellationRequested();
-        files.Write(target, results.Make(ending, took));
         var failed = cells.FirstOrDefault(c => FailureOf(c) is not null);
-        return new RunResult(ending, target.Page, target.Notebook, took, failed?.Label, failed is null ? null : FailureOf(failed));
+        return new NotebookRun(ending, prepared.Files.Make(ending, took), took, failed?.Label, failed is null ? null : FailureOf(failed));
     }
 
     private async Task<RunEnding> RunCellsAsync(IReadOnlyList<CellLog> cells, TimeSpan timeout, IRunProgress progress, CancellationToken cancellation)

@@ -14,15 +14,19 @@ internal sealed class RunFiles(
 {
     private const string MetadataKey = "analytics_run";
 
+    private readonly NeutralPlaces places = NeutralPlaces.Of(request.Notebook, settings);
+
     public ResultContent Make(RunEnding ending, TimeSpan took)
     {
         var outputs = cells.ToDictionary(c => c, c => c.Outputs.Snapshot());
         if (ending == RunEnding.Failed && !outputs.Values.Any(o => o.OfType<ErrorOutput>().Any()))
             BlameTheLast(outputs);
+        outputs = outputs.ToDictionary(o => o.Key, o => ForReaders(o.Value));
         var provenance = new Provenance
         {
             NotebookSha256 = sha256,
             Settings = settings,
+            Given = Given,
             Library = request.Library,
             Ending = ending switch { RunEnding.Complete => "complete", RunEnding.Failed => "failed", _ => "timed out" },
             Started = started,
@@ -30,6 +34,8 @@ internal sealed class RunFiles(
         };
         return new ResultContent(Encoding.UTF8.GetBytes(Page(outputs, provenance)), Notebook(outputs, provenance));
     }
+
+    private IReadOnlyList<CellOutput> ForReaders(IReadOnlyList<CellOutput> outputs) => [.. outputs.Select(places.Neutral)];
 
     // The run was cut off inside a cell without a word from the kernel.
     private void BlameTheLast(Dictionary<CellLog, IReadOnlyList<CellOutput>> outputs)
@@ -48,21 +54,30 @@ internal sealed class RunFiles(
             IsCode = c.Cell.IsCode,
             Label = c.Label,
             Anchor = c.Anchor,
-            Source = c.Cell.HasTag(CellTag.InjectedSettings) ? SettingsForReaders() : c.Cell.Source,
+            Source = c.Cell.HasTag(CellTag.InjectedSettings) ? SettingsForReaders() : places.Neutral(c.Cell.Source),
             Outputs = outputs[c],
             LeaveOut = c.Cell.HasTag(CellTag.LeaveOut),
             WasRun = !c.Cell.IsCode || c.ExecutionCount is not null,
         })],
     });
 
+    private HashSet<string> Given { get; } = [.. request.Settings.Select(s => s.Key)];
+
     private string SettingsForReaders()
     {
-        var given = request.Settings.Select(s => s.Key).ToHashSet(StringComparer.Ordinal);
-        return string.Join("\n", settings.Where(s => given.Contains(s.Name)).Select(SettingText.ForReaders));
+        return string.Join("\n", settings.Where(s => Given.Contains(s.Name)).Select(SettingText.ForReaders));
     }
 
     private byte[] Notebook(Dictionary<CellLog, IReadOnlyList<CellOutput>> outputs, Provenance provenance)
     {
+        foreach (var cell in cells)
+        {
+            if (cell.Cell.HasTag(CellTag.InjectedSettings))
+                cell.Cell.SetSource("// Settings given for this run. Of a folder only its own name is told.\n" + SettingsForReaders());
+            else if (places.Neutral(cell.Cell.Source) is var source && source != cell.Cell.Source)
+                cell.Cell.SetSource(source);
+        }
+
         foreach (var cell in cells.Where(c => c.Cell.IsCode))
             cell.Cell.SetOutputs(cell.ExecutionCount, OutputJson.ToJson(outputs[cell], cell.ExecutionCount ?? 0));
         document.Metadata["kernelspec"] ??= new JsonObject { ["display_name"] = ".NET (C#)", ["language"] = "C#", ["name"] = ".net-csharp" };

@@ -8,8 +8,11 @@ internal static class CellText
     /// <summary>Longest cell shown in a message, in characters.</summary>
     public const int LongestShown = 60;
 
+    /// <summary>The cell on one line, shortened if very long, and marked as text of a cell (<see cref="CellMarks"/>).</summary>
+    public static string Show(string cell) => CellMarks.Text(OneLine(cell));
+
     /// <summary>The cell on one line, shortened if very long.</summary>
-    public static string Show(string cell)
+    public static string OneLine(string cell)
     {
         var length = cell.Length;
         var start = length > LongestShown ? cell[..(LongestShown - 1)] : cell;

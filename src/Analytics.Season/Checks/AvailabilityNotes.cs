@@ -21,7 +21,7 @@ internal static class AvailabilityNotes
             {
                 var spell = away[id].Absences.FirstOrDefault(a => a.Status != "limited" && AvailabilityReader.Covers(a, day.Date));
                 if (spell is null) continue;
-                intake.Note(file, $"{id} ({CellText.Show(away[id].Name)}) is marked {spell.Status} {AvailabilityReader.Days(spell)} but has {count} result{(count is 1 ? "" : "s")} on {DateText.Iso(day.Date)}; kept. Check the spell or the identifier.");
+                intake.Note(file, $"{CellMarks.Athlete(away[id])} is marked {spell.Status} {AvailabilityReader.Days(spell)} but has {count} result{(count is 1 ? "" : "s")} on {DateText.Iso(day.Date)}; kept. Check the spell or the identifier.");
             }
         }
     }

@@ -1,4 +1,5 @@
 using Analytics.Metrics.Trials;
+using Analytics.Season.Cells;
 using Analytics.Season.Columns;
 using Analytics.Season.Intake;
 
@@ -19,7 +20,7 @@ internal static class DuplicateAttempts
         var trial = candidate.Trial;
         var where = trial.Source!.File == first.Source!.File ? $"line {first.Source.Line}" : $"{first.Source.File} line {first.Source.Line}";
         var same = IsSame(trial, first);
-        return new CellFault(trial is LiftSet ? "set" : trial is BodyMeasure ? "athlete_id" : "attempt", trial is BodyMeasure ? trial.AthleteId : trial.Attempt.ToString(System.Globalization.CultureInfo.InvariantCulture),
+        return new CellFault(trial is LiftSet ? "set" : trial is BodyMeasure ? "athlete_id" : "attempt", trial is BodyMeasure ? CellMarks.Person(trial.AthleteId) : trial.Attempt.ToString(System.Globalization.CultureInfo.InvariantCulture),
             same ? $"the same result already stands in {where}" : $"{Name(trial)} already stands in {where} with another result",
             same ? "Delete one of the two rows." : trial is BodyMeasure ? "Keep the right one of the two rows." : "Number the attempts 1, 2, 3, or delete the wrong row.");
     }
@@ -33,7 +34,7 @@ internal static class DuplicateAttempts
     private static string Name(Trial trial) => trial switch
     {
         BodyMeasure => "a body mass of this athlete and day",
-        LiftSet lift => $"set {lift.Attempt} of {lift.Lift}",
+        LiftSet lift => $"set {lift.Attempt} of {CellText.Show(lift.Lift)}",
         _ => $"attempt {trial.Attempt}",
     };
 }

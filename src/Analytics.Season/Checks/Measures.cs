@@ -38,5 +38,5 @@ internal static class Measures
     }
 
     /// <summary>Load brought to one repetition by Epley's linear rule, so that sets of different length can be compared.</summary>
-    private static double Strength(LiftSet set) => set.Load.Kilograms * (1 + (set.Repetitions - 1 + (set.RepetitionsInReserve ?? 0)) / 30);
+    public static double Strength(LiftSet set) => set.Load.Kilograms * (1 + (set.Repetitions - 1 + (set.RepetitionsInReserve ?? 0)) / 30);
 }

@@ -85,7 +85,7 @@ internal static class UnitMixUps
     private static WrongDay WholeDay(MeasureKey key, ReadTable table, IReadOnlyCollection<Trial> trials, double ratio, Unit meant)
     {
         var head = table.Head.HeadOf(key.Rule.Column);
-        var what = key.Test.Length > 0 ? $" for {key.Test}" : "";
+        var what = key.Test.Length > 0 ? $" for {CellText.Show(key.Test)}" : "";
         var fault = new CellFault(head, "", $"all {trials.Count} values{what} are about {CellText.Number(Math.Round(ratio, 2))} times those of the same athletes on other days; the column looks like {meant.Symbol}",
             $"If it is {meant.Symbol}, name the column {key.Rule.Column.Name}_{meant.Symbol}. If it is right, write yes in a column 'checked'.");
         return new WrongDay(table, trials, fault);

@@ -89,7 +89,7 @@ internal static class PointsReader
         if (row.Faults.Count > before) return false;
         if (readX is null == readY is null) return readX is not null;
         var (there, missing) = readX is null ? (atY, atX) : (atX, atY);
-        row.Fault(row.Head.HeadOf(missing), "", $"'{row.Head.HeadOf(there)}' is filled, but '{row.Head.HeadOf(missing)}' is empty", "Fill in both coordinates, or empty both where the marker was not seen.");
+        row.Fault(row.Head.HeadOf(missing), "", $"'{CellText.Show(row.Head.HeadOf(there))}' is filled, but '{CellText.Show(row.Head.HeadOf(missing))}' is empty", "Fill in both coordinates, or empty both where the marker was not seen.");
         return false;
     }
 

@@ -46,6 +46,9 @@ internal sealed class RowCells(HeadMap head, Table table)
     /// <summary>Text of a cell without outer spaces; empty when there is none.</summary>
     public string Text(Column column) => head[column] is [var place, ..] ? row[place.Index].Trim() : "";
 
+    /// <summary>Text at a place of a column that may stand in several units, without outer spaces.</summary>
+    public string TextAt(Binding place) => row[place.Index].Trim();
+
     /// <summary>Text that must be there.</summary>
     public string NeedText(Column column, string what)
     {

@@ -28,10 +28,10 @@ internal static class ExampleFiles
 
             """),
         ("athletes.csv", """
-            athlete_id,name,position,group,stature_in,birth_year
-            P001,Example Lineman,OT,Offensive line,77,2001
-            P002,Example Linebacker,LB,Linebackers,73,2002
-            P003,Example Receiver,WR,Receivers,71,2003
+            athlete_id,name,position,group,stature_in,birth_year,training_years
+            P001,Example Lineman,OT,Offensive line,77,2001,6
+            P002,Example Linebacker,LB,Linebackers,73,2002,4.5
+            P003,Example Receiver,WR,Receivers,71,2003,
 
             """),
         ("availability.csv", """
@@ -40,9 +40,12 @@ internal static class ExampleFiles
 
             """),
         ("sessions.csv", """
-            date,athlete_id,focus,minutes,session_rpe,jump_contacts
-            2026-01-20,P001,max_strength,60,7,20
-            2026-01-20,P002,max_strength,60,6,20
+            date,athlete_id,focus,minutes,session_rpe,jump_contacts,lift,sets,repetitions,load_lb
+            2026-01-20,P001,max_strength,60,7,20,back_squat,5,3,405
+            2026-01-20,P001,max_strength,,,,bench_press,4,5,275
+            2026-01-20,P002,max_strength,60,6,20,,,,
+            2026-01-20,P002,max_strength,,,,back_squat,5,3,355
+            2026-01-23,P003,speed,45,6,30,,,,
 
             """),
         (Day + "body.csv", """

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
+using Analytics.Season.Cells;
 
 namespace Analytics.Season.Files;
 
@@ -10,8 +11,15 @@ internal sealed class SeasonFolder
     public const long LargestFile = 512L * 1024 * 1024;
 
     private readonly string root;
+    private volatile bool hadTrouble;
 
     private SeasonFolder(string root) => this.root = root;
+
+    /// <summary>Full path of the folder, links in its last part followed.</summary>
+    public string Root => new DirectoryInfo(root).ResolveLinkTarget(returnFinalTarget: true)?.FullName ?? root;
+
+    /// <summary>Whether the disk refused something, such as a file that another program holds.</summary>
+    public bool HadTrouble => hadTrouble;
 
     /// <summary>Opens a season folder.</summary>
     /// <exception cref="SeasonException">Missing, not a folder, or not readable.</exception>
@@ -54,6 +62,7 @@ internal sealed class SeasonFolder
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
+            hadTrouble = true;
             throw new InputFault($"the folder cannot be listed: {Plain(error)}.", "Check that it exists and that you may read it.");
         }
     }
@@ -76,6 +85,7 @@ internal sealed class SeasonFolder
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
+            hadTrouble = true;
             throw new InputFault($"the file cannot be read: {Plain(error)}.", "Close it in other programs and check that you may read it.");
         }
     }
@@ -104,7 +114,7 @@ internal sealed class SeasonFolder
     }
 
     /// <summary>The system's message without the path of this machine.</summary>
-    private string Plain(Exception error) => error.Message.Replace(root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).Replace('\\', '/').TrimEnd('.', ' ');
+    private string Plain(Exception error) => CellMarks.Text(error.Message.Replace(root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).Replace('\\', '/').TrimEnd('.', ' '));
 }
 
 /// <summary>A file or folder of the season.</summary>

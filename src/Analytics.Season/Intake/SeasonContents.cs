@@ -1,7 +1,9 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Season.Cells;
+using Analytics.Season.Checks;
 using Analytics.Season.Files;
 using Analytics.Season.Settings;
+using Analytics.Season.Sharing;
 using Analytics.Season.Squad;
 
 namespace Analytics.Season.Intake;
@@ -23,14 +25,20 @@ internal sealed class SeasonContents(SeasonIntake intake)
             var file = intake.Folder.Read(entry.Path);
             intake.Count(file.Path, file.Sha256);
             var settings = SettingsReader.Read(file, intake.Notes);
-            foreach (var id in settings.Worthwhile.Keys.Where(k => MetricCatalogue.All.All(m => m.Id != k)))
-                intake.Note(file.Path, $"'worthwhile.{CellText.Show(id)}' is no known metric and has no effect{(NearWord.Of(id, MetricCatalogue.All.Select(m => m.Id)) is { } near ? $"; did you mean {near}?" : ".")}");
+            NoteUnknown(file.Path, "worthwhile", settings.Worthwhile.Keys);
+            NoteUnknown(file.Path, "test_minutes", settings.TestMinutes.Keys);
             return settings;
         }
         catch (InputFault fault)
         {
             throw new SeasonException($"{entry.Path} cannot be used: {fault.Reason} {fault.Remedy}", fault);
         }
+    }
+
+    private void NoteUnknown(string path, string key, IEnumerable<string> ids)
+    {
+        foreach (var id in ids.Where(k => MetricCatalogue.All.All(m => m.Id != k)))
+            intake.Note(path, $"'{key}.{CellText.Show(id)}' is no known metric and has no effect{(NearWord.Of(id, MetricCatalogue.All.Select(m => m.Id)) is { } near ? $"; did you mean {near}?" : ".")}");
     }
 
     /// <summary>Reads the athlete list.</summary>
@@ -56,12 +64,12 @@ internal sealed class SeasonContents(SeasonIntake intake)
     }
 
     /// <summary>Reads the training sessions, if there is a file of them.</summary>
-    public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad)
+    public List<TrainingSession> Sessions(SeasonSettings settings, SquadList squad, TestedStrength tested)
     {
-        var sessions = new List<TrainingSession>();
+        var sessions = new SessionList();
         foreach (var file in Tables("sessions"))
-            foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, sessions);
-        return sessions;
+            foreach (var table in intake.Open(file.Path)) SessionsReader.Read(intake, table, squad, settings, tested, sessions);
+        return sessions.Make();
     }
 
     /// <summary>Reads the testing days.</summary>
@@ -79,6 +87,7 @@ internal sealed class SeasonContents(SeasonIntake intake)
     /// <summary>Remarks on everything nobody read.</summary>
     public void NoteTheRest()
     {
+        Find(ShareKey.FileName);
         foreach (var entry in entries.Where(e => !used.Contains(e.Path)))
             intake.Note(entry.Path, entry.IsFolder ? "This folder is not part of a season and was not read." : "This file is not part of a season and was not read.");
     }

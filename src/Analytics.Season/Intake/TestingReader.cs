@@ -103,7 +103,7 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
         }
         else if (IsTableName(name) || IsSheetFile(ending))
         {
-            file.HoldBack(new InputFault($"files of this kind ({ending}) are not read, or the name is none of {TableNames}.", "Save it as CSV or .xlsx under one of these names."));
+            file.HoldBack(new InputFault($"files of this kind ({CellText.Show(ending)}) are not read, or the name is none of {TableNames}.", "Save it as CSV or .xlsx under one of these names."));
         }
         else
         {

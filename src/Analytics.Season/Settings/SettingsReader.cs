@@ -48,6 +48,7 @@ internal static class SettingsReader
             Retests = Retests(root),
             WorthwhileShare = worthwhile.Number("share", 0.01, 2) ?? 0.2,
             Worthwhile = worthwhile.OtherNumbers(),
+            TestMinutes = root.Object("test_minutes").OtherNumbers(),
             Video = VideoReader.Read(root.Object("video")),
         };
         units.NoteUnread();

@@ -15,7 +15,8 @@ internal static class AthletesReader
     private static readonly Column Position = new("position");
     private static readonly Column Group = new("group");
     private static readonly NumberColumn BirthYear = new("birth_year", 1930, 2030, whole: true);
-    private static readonly IReadOnlyList<Column> Columns = [TrialTable.AthleteId, Name, Position, Group, BodyTable.Stature, BirthYear];
+    private static readonly NumberColumn TrainingYears = new("training_years", 0, 40);
+    private static readonly IReadOnlyList<Column> Columns = [TrialTable.AthleteId, Name, Position, Group, BodyTable.Stature, BirthYear, TrainingYears];
 
     /// <summary>Reads the athletes of a table into the list.</summary>
     public static void Read(SeasonIntake intake, Table table, SquadList squad)
@@ -26,7 +27,7 @@ internal static class AthletesReader
             var id = row.NeedText(TrialTable.AthleteId, "athlete_id");
             var name = row.NeedText(Name, "name");
             if (lines.TryGetValue(id, out var earlier))
-                row.Fault(row.Head.HeadOf(TrialTable.AthleteId), id, $"athlete_id '{CellText.Show(id)}' already stands on line {earlier} ({CellText.Show(squad.Find(id)!.Name)})", "Give each athlete an identifier of his own, or delete the second row.");
+                row.Fault(row.Head.HeadOf(TrialTable.AthleteId), id, $"athlete_id '{CellMarks.Person(CellText.OneLine(id))}' already stands on line {earlier} ({CellMarks.Person(CellText.OneLine(squad.Find(id)!.Name))})", "Give each athlete an identifier of his own, or delete the second row.");
             if (id.Any(char.IsControl) || id.Length > CellText.LongestShown)
                 row.Fault(row.Head.HeadOf(TrialTable.AthleteId), id, "the identifier is too long or holds line breaks", "Use a short identifier, such as P001.");
             if (row.Faults.Count > 0) return;
@@ -42,7 +43,7 @@ internal static class AthletesReader
     {
         row.About = id;
         var stature = row.Quantity(BodyTable.Stature);
-        var born = row.Number(BirthYear);
+        double? born = row.Number(BirthYear), trained = row.Number(TrainingYears);
         foreach (var fault in row.TakeFaultsFrom(0))
             tally.HoldBack(row.Line, [fault with { Reason = fault.Reason + "; the cell was left out, the athlete kept" }], id, rows: 0);
         string position = row.Text(Position), group = row.Text(Group);
@@ -54,6 +55,7 @@ internal static class AthletesReader
             Group = group.Length > 0 ? group : position,
             Stature = stature is { } metres ? Length.FromMetres(metres) : null,
             BirthYear = born is { } year ? (int)year : null,
+            TrainingYears = trained,
         };
     }
 

@@ -32,7 +32,7 @@ internal sealed class SquadList
         }
 
         if (id.Length is 0) row.Fault(row.Head.HeadOf(column), "", "there is no athlete_id", "Fill in the athlete_id.");
-        else row.Fault(row.Head.HeadOf(column), id, $"athlete '{CellText.Show(id)}' is not in athletes.csv", Remedy(id));
+        else row.Fault(row.Head.HeadOf(column), id, $"athlete '{CellMarks.Person(CellText.OneLine(id))}' is not in athletes.csv", Remedy(id));
         return null;
     }
 
@@ -45,7 +45,7 @@ internal sealed class SquadList
         // Many equally near identifiers are no hint.
         var remedy = near.Count is 0 or > 3
             ? "Add the athlete to athletes.csv, or correct the identifier."
-            : $"Did you mean {string.Join(" or ", near.Select(n => $"{n} ({CellText.Show(Find(n)!.Name)})"))}? Otherwise add the athlete to athletes.csv.";
+            : $"Did you mean {string.Join(" or ", near.Select(n => CellMarks.Athlete(Find(n)!)))}? Otherwise add the athlete to athletes.csv.";
         if (remedies.Count < 1000) remedies[id] = remedy;
         return remedy;
     }

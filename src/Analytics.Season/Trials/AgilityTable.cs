@@ -24,7 +24,7 @@ internal sealed class AgilityTable : TrialTable
         ["three_cone"] = (5.5, 13),
     };
 
-    private static readonly IReadOnlyList<string> KnownTests = [.. Limits.Keys];
+    public static readonly IReadOnlyList<string> KnownTests = [.. Limits.Keys];
 
     public override string Name => "agility";
 

@@ -33,7 +33,7 @@ internal sealed class LiftsTable : TrialTable
     {
         var lift = row.NeedIdentifier(Lift, "lift", KnownLift.Ids);
         var load = row.NeedQuantity(Load, "load");
-        CheckLoad(row, KnownLift.Of(lift), load);
+        LoadLimits.Check(row, Load, KnownLift.Of(lift), load);
         var repetitions = row.NeedWhole(Repetitions, "number of repetitions");
         var reserve = ReserveOf(row);
         double? rise = row.Quantity(BarRise), time = row.Quantity(PullTime);
@@ -51,15 +51,6 @@ internal sealed class LiftsTable : TrialTable
             BarRise = rise is { } metres ? Length.FromMetres(metres) : null,
             PullTime = time is { } seconds ? Duration.FromSeconds(seconds) : null,
         };
-    }
-
-    private static void CheckLoad(RowCells row, KnownLift lift, double kilograms)
-    {
-        if (double.IsNaN(kilograms) || (kilograms >= lift.LowestKg && kilograms <= lift.HighestKg)) return;
-        var place = row.Head[Load][0];
-        var unit = place.Unit!;
-        NumberCell.Read(CellText.Exact(kilograms / unit.ToSi), lift.LowestKg / unit.ToSi, lift.HighestKg / unit.ToSi, out var problem, unit, Load.Units);
-        row.Fault(place.Head, row.Text(Load), $"for {(lift.Id.Length is 0 ? "a lift" : lift.Id)}, {problem!.Reason}", problem.Remedy);
     }
 
     private static double? ReserveOf(RowCells row)

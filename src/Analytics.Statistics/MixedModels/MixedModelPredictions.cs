@@ -19,7 +19,7 @@ public static class MixedModelPredictions
         for (var i = 0; i < fitted.Length; i++)
         {
             for (var k = 0; k < state.Q; k++) fitted[i] += state.Random.Columns[k][i] * effects[state.GroupOfRow[i]][k];
-            fitted[i] *= state.Scale;
+            fitted[i] = state.Design.Unweighted(fitted[i] * state.Scale, i);
         }
 
         return fitted;
@@ -28,7 +28,7 @@ public static class MixedModelPredictions
     /// <summary>Response minus fitted value of every row.</summary>
     /// <param name="model">The model.</param>
     public static IReadOnlyList<double> Residuals(this MixedModel model)
-        => [.. model.FittedValues().Zip(model.Design.Response, (f, y) => y - f)];
+        => [.. model.FittedValues().Zip(model.Design.Observed, (f, y) => y - f)];
 
     /// <summary>Predicts a group at a point, which need not have been measured.</summary>
     /// <param name="model">The model.</param>

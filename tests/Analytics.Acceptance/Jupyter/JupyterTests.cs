@@ -27,6 +27,14 @@ public class JupyterTests
     }
 
     [JupyterFact]
+    public void SeasonReport_InJupyter_GivesWhatTheRunnerGives()
+    {
+        var own = Outputs(ReportSet.Season.Notebook);
+        Assert.Equal(own, Outputs(Execute(Repository.SeasonReport)));
+        Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
+    }
+
+    [JupyterFact]
     public void PlainChart_InJupyter_IsDrawnByTheNewerChartLibrary()
     {
         var executed = Execute(OwnNotebooks.WithPlainChart(Path.Combine(Repository.Root, "src", "Analytics.Cli", "bin", "Release", "net10.0")));

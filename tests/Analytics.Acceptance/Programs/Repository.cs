@@ -7,6 +7,8 @@ internal static class Repository
 
     public static string TestingDay => Path.Combine(Root, "notebooks", "testing-day.ipynb");
 
+    public static string SeasonReport => Path.Combine(Root, "notebooks", "season-report.ipynb");
+
     public static string ContactReview => Path.Combine(Root, "notebooks", "contact-review.ipynb");
 
     public static string DemoSeason => Path.Combine(Root, "data-demo");

@@ -9,11 +9,19 @@ internal static class ReportSet
     private static readonly Lazy<MadeReport> MadeHostile = new(() => MadeReport.Make(Repository.TestingDay, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeReview = new(() => MadeReport.Make(Repository.ContactReview));
     private static readonly Lazy<MadeReport> MadeHostileReview = new(() => MadeReport.Make(Repository.ContactReview, "--season", HostileSeason.Make()));
+    private static readonly Lazy<MadeReport> MadeSeason = new(() => MadeReport.Make(Repository.SeasonReport));
+    private static readonly Lazy<MadeReport> MadeHostileSeason = new(() => MadeReport.Make(Repository.SeasonReport, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeFailing = new(() => MadeReport.Make(OwnNotebooks.Failing()));
     private static readonly Lazy<MadeReport> MadeScripted = new(() => MadeReport.Make(OwnNotebooks.WithScripts()));
 
     /// <summary>The testing day of the demo season.</summary>
     public static MadeReport Demo => MadeDemo.Value;
+
+    /// <summary>The season report of the demo season.</summary>
+    public static MadeReport Season => MadeSeason.Value;
+
+    /// <summary>The season report of a season whose names are markup.</summary>
+    public static MadeReport HostileSeasonReport => MadeHostileSeason.Value;
 
     /// <summary>The testing day of a season whose names are markup.</summary>
     public static MadeReport Hostile => MadeHostile.Value;

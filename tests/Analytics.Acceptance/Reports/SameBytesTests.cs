@@ -36,6 +36,15 @@ public class SameBytesTests
         Assert.DoesNotContain(Repository.Root, File.ReadAllText(first.Page), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void SeasonReport_MadeTwice_DiffersOnlyInTheMarkedBlocks()
+    {
+        MadeReport first = ReportSet.Season, second = MadeReport.Make(Repository.SeasonReport);
+        Assert.Equal(0, first.ExitCode);
+        Assert.Equal(Steady(first.Page, "<!--varies-->.*?<!--/varies-->"), Steady(second.Page, "<!--varies-->.*?<!--/varies-->"));
+        Assert.DoesNotContain(Repository.Root, File.ReadAllText(first.Page), StringComparison.Ordinal);
+    }
+
     private static string Steady(string file, string varying)
     {
         var text = File.ReadAllText(file);

@@ -30,6 +30,23 @@ public sealed class ChangePlotTests
         => Assert.Equal(["Aldous", "Castell", "Ewart", "Fenner", "Garrow"], Rows(Parse(Plot())).Select(r => r.Element("th")!.Value));
 
     [Fact]
+    public void ToHtml_InOrder_KeepsTheOrderTheHeadAndTheNumbersGiven()
+    {
+        var plot = new ChangePlot
+        {
+            Title = "Season change", NameHead = "Measure", InOrder = true, TooSmall = 1,
+            Axis = new Axis("change", "", 1, Better.Higher), Rows = [new("Squat", 1, 0.5, 1.5, ChangeVerdict.CannotTellYet) { Shown = "+18 lb (+9 to +27)" }, new("Sprint", 2, 1.2, 2.8, ChangeVerdict.ClearGain)],
+        };
+        var page = Parse(plot);
+
+        Assert.Equal(["Squat", "Sprint"], Rows(page).Select(r => r.Element("th")!.Value));
+        Assert.Equal("Measure", page.Descendants("th").First().Value);
+        Assert.Equal("+18 lb (+9\u00A0to\u00A0+27)", Rows(page)[0].Elements("td").ElementAt(1).Value);
+        Assert.Contains("+18 lb (+9 to +27)", plot.ToText(), StringComparison.Ordinal);
+        Assert.Contains("+18 lb (+9 to +27)", plot.ToHtml().Split("fig-data")[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void ToHtml_LowerIsBetter_TurnsOrderAndArrow()
     {
         var page = Parse(Plot(Better.Lower));

@@ -35,5 +35,21 @@ public sealed class TrendPlotTests
     public void ToText_Panel_ListsDaysInOneFormat() => Assert.Contains("Squad  2026-03-02", Panel(new DateOnly(2026, 3, 2)).ToText(), StringComparison.Ordinal);
 
     [Fact]
+    public void ToHtml_PlayersBehind_AreOneShapeWithinTheAxisAndLiveOneTraceWithGaps()
+    {
+        var days = new[] { new DateOnly(2026, 3, 2), new DateOnly(2026, 6, 8) };
+        var alone = Panel(days);
+        var panel = new TrendPanel { Title = alone.Title, Axis = alone.Axis, Lines = alone.Lines, Behind = [[new(days[0], 100), new(days[1], 110)], [new(days[0], 120)], [new(days[0], 210), new(days[1], 220)]] };
+        var drawing = Drawing(panel);
+        var behind = drawing.Descendants("path").Single(p => p.Attribute("class")?.Value == "bh");
+
+        // The player tested once has no line.
+        Assert.Equal(2, behind.Attribute("d")!.Value.Count(c => c == 'M'));
+        Assert.All(behind.Attribute("d")!.Value.Split(['M', ' '], StringSplitOptions.RemoveEmptyEntries), place => Assert.InRange(double.Parse(place.Split(',')[1], System.Globalization.CultureInfo.InvariantCulture), 0, 150));
+        Assert.Contains("100,110,null,210,220,null", panel.ToHtml(), StringComparison.Ordinal);
+        Assert.DoesNotContain("210", panel.ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void New_NoPanels_IsRefused() => Assert.Equal("panels", Assert.Throws<ArgumentException>(() => new TrendPlot()).ParamName);
 }

@@ -16,7 +16,18 @@ public class PackedTextTests
         var bytes = new byte[length];
         new Random(7).NextBytes(bytes);
         Assert.Equal(bytes, Unpack(PackedText.Encode(bytes)));
+        Assert.Equal(bytes, PackedText.Decode(PackedText.Encode(bytes)));
     }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("12")]
+    [InlineData("x ##")]
+    [InlineData("9 ####")]
+    [InlineData("999999999 ##")]
+    [InlineData("1 # ")]
+    [InlineData("1 <#")]
+    public void Decode_SomethingElse_IsRefused(string text) => Assert.Throws<FormatException>(() => PackedText.Decode(text));
 
     [Fact]
     public void ChartScript_PackedSource_GivesTheTextAndTravelsAsItsBytes()

@@ -117,6 +117,20 @@ public sealed class NotebookRunnerTests : IDisposable
     }
 
     [Fact]
+    public async Task MakeAsync_HandsOverWhatRunAsyncWrites_AndWritesNothing()
+    {
+        var notebook = new TinyNotebook().Markdown("# T").Code("1.5").Code("throw new Exception(\"no\");");
+        var written = await Run(notebook);
+        var (page, executed) = (File.ReadAllText(written.PageFile), File.ReadAllText(written.NotebookFile));
+        Directory.Delete(folder.File("out"), recursive: true);
+        var made = await Runner().MakeAsync(Request(folder.File("tiny.ipynb")), new Heard());
+        Assert.False(Directory.Exists(folder.File("out")));
+        Assert.Equal((written.Ending, written.FailedCell, written.Failure!.Message), (made.Ending, made.FailedCell, made.Failure!.Message));
+        Assert.Equal(Steady(page), Steady(System.Text.Encoding.UTF8.GetString(made.Content.Page)));
+        Assert.Equal(Steady(executed), Steady(System.Text.Encoding.UTF8.GetString(made.Content.Notebook)));
+    }
+
+    [Fact]
     public async Task RunAsync_Progress_HearsEveryCodeCellThatHoldsCode()
     {
         var heard = new Heard();

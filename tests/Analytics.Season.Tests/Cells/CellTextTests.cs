@@ -7,11 +7,11 @@ public sealed class CellTextTests
     [Theory]
     [InlineData("a\nb\tc", "a b c")]
     [InlineData("short", "short")]
-    public void Show_Cell_IsOneLine(string cell, string shown) => Assert.Equal(shown, CellText.Show(cell));
+    public void OneLine_Cell_IsOneLine(string cell, string shown) => Assert.Equal(shown, CellText.OneLine(cell));
 
     [Fact]
-    public void Show_LongCell_IsCutAndSaysHowLongItWas()
-        => Assert.Equal(new string('x', 59) + "… (1000 characters)", CellText.Show(new string('x', 1000)));
+    public void OneLine_LongCell_IsCutAndSaysHowLongItWas()
+        => Assert.Equal(new string('x', 59) + "… (1000 characters)", CellText.OneLine(new string('x', 1000)));
 
     [Theory]
     [InlineData(77.1617918, true, "77.2")]

@@ -33,9 +33,9 @@ public static class DemoSeason
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
         {
             ["season.json"] = SeasonSheets.Settings(options),
-            ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(players)),
+            ["athletes.csv"] = CsvText.Plain.Write(SeasonSheets.Athletes(seed, players, options.WithMess)),
             ["availability.csv"] = CsvText.Plain.Write(SeasonSheets.Spells(spells, players)),
-            ["sessions.csv"] = CsvText.Plain.Write(SeasonSheets.Sessions(seed, players, spells)),
+            ["sessions.csv"] = CsvText.Plain.Write(SessionSheet.Of(seed, players, spells)),
         };
         foreach (var (path, bytes) in days.SelectMany(d => d.Write())) files.Add(path, bytes);
         return new GeneratedSeason(files, new SeasonTruth

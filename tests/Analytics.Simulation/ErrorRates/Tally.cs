@@ -29,6 +29,19 @@ public sealed class Tally
         }
     }
 
+    /// <summary>All counts together.</summary>
+    public static Tally Sum(IEnumerable<Tally> tallies)
+    {
+        var sum = new Tally();
+        foreach (var (season, (held, asked)) in tallies.SelectMany(t => t._seasons))
+        {
+            var was = sum._seasons.GetValueOrDefault(season);
+            sum._seasons[season] = (was.Held + held, was.Asked + asked);
+        }
+
+        return sum;
+    }
+
     public void Add(int season, bool held)
     {
         var (was, asked) = _seasons.GetValueOrDefault(season);

@@ -27,11 +27,18 @@ public sealed class MarkerTrack
     internal MarkerTrack(MarkerTrack digitised, double[] x, double[] y, IReadOnlyList<TrackPiece> pieces, LowPass smoothing)
         => (this.x, this.y, filled, Name, Role, Pieces, Smoothing) = (x, y, digitised.filled, digitised.Name, digitised.Role, pieces, smoothing);
 
+    private MarkerTrack(MarkerTrack track, string name)
+        => (x, y, filled, Name, Role, Pieces, Smoothing) = (track.x, track.y, track.filled, name, track.Role, track.Pieces, track.Smoothing);
+
     /// <summary>Name of the marker.</summary>
     public string Name { get; }
 
     /// <summary>Landmark it stands for.</summary>
     public MarkerRole Role { get; }
+
+    /// <summary>The same track under another name.</summary>
+    /// <param name="name">The other name.</param>
+    public MarkerTrack Named(string name) => new(this, name);
 
     /// <summary>Samples, gaps included.</summary>
     public int Count => x.Length;

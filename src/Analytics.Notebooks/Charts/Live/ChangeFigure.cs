@@ -23,7 +23,7 @@ internal static class ChangeFigure
     }
 
     private static string Beside(ChangeRow row, Axis axis)
-        => $"{Figures.Signed(row.Change, axis.Decimals, PlotText.Escape(axis.Unit))} {Figures.Limits(row.Low, row.High, axis.Decimals, signed: true)}";
+        => row.Shown.Length > 0 ? PlotText.Escape(row.Shown) : $"{Figures.Signed(row.Change, axis.Decimals, PlotText.Escape(axis.Unit))} {Figures.Limits(row.Low, row.High, axis.Decimals, signed: true)}";
 
     private static string Mark(ChangeRow row) => row.IsClear ? "diamond" : row.Verdict is ChangeVerdict.TooSmallToMatter ? "circle" : "circle-open";
 

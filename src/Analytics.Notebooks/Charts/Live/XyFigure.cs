@@ -38,6 +38,16 @@ internal sealed class XyFigure
         Figure.Scatter(("mode", "lines"), ("x", X(edge.Select(e => e.X))), ("y", Y(edge.Select(e => e.Y))), ("fill", "toself"), ("fillcolor", SeriesLook.Colour(series) + "26"), ("line", Node(("width", 0L))), ("hoverinfo", "skip"));
     }
 
+    /// <summary>Thin lines without names, one trace: an empty place parts them.</summary>
+    public void Faint(IEnumerable<IEnumerable<(double X, double Y)>> lines)
+    {
+        double?[][] Places(Func<(double X, double Y), double?> place) => [.. lines.Select(l => l.Select(place).ToArray()).Where(l => l.Length > 1)];
+        IEnumerable<double?> Parted(double?[][] places) => places.SelectMany(l => l.Append(null));
+        Figure.Scatter(
+            ("mode", "lines"), ("x", PlotText.Numbers(Parted(Places(p => p.X)), _across.Decimals)), ("y", Y(Parted(Places(p => p.Y)))),
+            ("line", Node(("color", Palette.Grey + "59"), ("width", 1L))), ("hoverinfo", "skip"));
+    }
+
     public void Line(string name, IReadOnlyList<(double X, double Y)> line, int series) => Figure.Scatter(
         ("mode", "lines"), ("x", X(line.Select(p => p.X))), ("y", Y(line.Select(p => p.Y))), ("line", Node(("color", SeriesLook.Colour(series)), ("width", 2L), ("dash", series == 0 ? null : SeriesLook.Dash(series)))),
         ("hovertemplate", PlotText.Label(name) + ": " + Pointed));

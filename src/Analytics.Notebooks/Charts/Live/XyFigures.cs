@@ -28,6 +28,7 @@ internal static class TrendFigure
     {
         var live = new XyFigure(new Axis(string.Empty, string.Empty), panel.DayTicks, panel.Axis, panel.UpTicks, panel.Height);
         if (panel.Window is not null) live.Window(panel.Window);
+        if (panel.Behind.Count > 0) live.Faint(panel.Behind.Select(b => b.Select(p => ((double)p.Day.DayNumber, p.Value))));
         for (var i = 0; i < panel.Lines.Count; i++)
         {
             var (line, series) = (panel.Lines[i], SeriesLook.Index(i));

@@ -58,7 +58,7 @@ internal sealed class FitState
     {
         var logDetR = 0.0;
         for (var j = 0; j < P; j++) logDetR += 2 * Math.Log(Fixed.R[(j * P) + j]);
-        return value + (Nu * (Math.Log(2 * Math.PI) + (2 * Math.Log(Scale)))) + (Reml ? logDetR : 0);
+        return value + (Nu * (Math.Log(2 * Math.PI) + (2 * Math.Log(Scale)))) + (Reml ? logDetR : 0) - Design.LogWeights;
     }
 
     /// <summary>m = L⁻¹ of the weights in terms of Q: variances of contrasts are σ² m'm.</summary>

@@ -14,17 +14,18 @@ public sealed class ModelDesign
 
     private readonly ImmutableList<DesignTerm> _terms;
     private readonly ImmutableList<(string Name, double[] Values)> _random;
+    private readonly double[]? _roots;
 
     private ModelDesign(ModelDesign from, ImmutableList<DesignTerm> terms, ImmutableList<(string, double[])> random, bool correlated)
-        : this(from.Response, from.Groups, from.ResponseName, from.GroupName, terms, random, correlated)
-    {
-    }
+        : this(from.Observed, from.Groups, from.ResponseName, from.GroupName, terms, random, correlated) => _roots = from._roots;
+
+    private ModelDesign(ModelDesign from, double[] roots) : this(from, from._terms, from._random, from.IsCorrelated) => _roots = roots;
 
     private ModelDesign(
         double[] response, string[] groups, string responseName, string groupName,
         ImmutableList<DesignTerm> terms, ImmutableList<(string, double[])> random, bool correlated)
     {
-        (Response, Groups, ResponseName, GroupName) = (response, groups, responseName, groupName);
+        (Observed, Groups, ResponseName, GroupName) = (response, groups, responseName, groupName);
         (_terms, _random, IsCorrelated) = (terms, random, correlated);
     }
 
@@ -38,7 +39,7 @@ public sealed class ModelDesign
     public bool IsCorrelated { get; }
 
     /// <summary>Rows.</summary>
-    public int Rows => Response.Length;
+    public int Rows => Observed.Length;
 
     /// <summary>Names of the columns of the fixed effects, in order.</summary>
     public IReadOnlyList<string> FixedNames => [.. _terms.SelectMany(t => t.ColumnNames)];
@@ -46,13 +47,20 @@ public sealed class ModelDesign
     /// <summary>Names of the random effects, in order; empty for a model without any.</summary>
     public IReadOnlyList<string> RandomNames => [.. _random.Select(r => r.Name)];
 
-    internal double[] Response { get; }
+    /// <summary>The response as given.</summary>
+    internal double[] Observed { get; }
+
+    /// <summary>The response times the roots of the weights, as the columns are: then all residuals have one variance.</summary>
+    internal double[] Response => ByRoot(Observed);
+
+    /// <summary>Sum of the logarithms of the weights, 0 without any.</summary>
+    internal double LogWeights => _roots?.Sum(r => 2 * Math.Log(r)) ?? 0;
 
     internal string[] Groups { get; }
 
-    internal IReadOnlyList<double[]> FixedColumns => [.. _terms.SelectMany(t => t.Columns)];
+    internal IReadOnlyList<double[]> FixedColumns => [.. _terms.SelectMany(t => t.Columns).Select(ByRoot)];
 
-    internal IReadOnlyList<double[]> RandomColumns => [.. _random.Select(r => r.Values)];
+    internal IReadOnlyList<double[]> RandomColumns => [.. _random.Select(r => ByRoot(r.Values))];
 
     private bool HasIntercept => _terms.Any(t => t is InterceptTerm);
 
@@ -118,6 +126,15 @@ public sealed class ModelDesign
     /// <param name="values">One finite number a row.</param>
     public ModelDesign RandomSlope(string name, IReadOnlyList<double> values) => AddRandom(name, DesignChecks.Numbers(values, Rows, name));
 
+    /// <summary>Lets rows be known unequally well: the residual variance of a row is σ² over its weight. Predictions and differences speak of true levels as before.</summary>
+    /// <param name="weights">One positive, finite number a row; 1 for a row whose residual variance is σ².</param>
+    public ModelDesign Weighted(IReadOnlyList<double> weights)
+    {
+        var roots = DesignChecks.Numbers(weights, Rows, nameof(weights));
+        foreach (var weight in roots) Require.Positive(weight, nameof(weights));
+        return new(this, Array.ConvertAll(roots, Math.Sqrt));
+    }
+
     /// <summary>Holds the correlations between random effects at 0. Then it matters where a covariate has its zero.</summary>
     public ModelDesign Uncorrelated() => new(this, _terms, _random, false);
 
@@ -134,6 +151,11 @@ public sealed class ModelDesign
 
     /// <summary>The row of the random effects at a point.</summary>
     internal double[] RandomRow(ModelPoint point) => [.. _random.Select(r => r.Name == InterceptName ? 1 : point.Number(r.Name))];
+
+    /// <summary>A value of a row of the weighted data in the unit of the response.</summary>
+    internal double Unweighted(double value, int row) => _roots is null ? value : value / _roots[row];
+
+    private double[] ByRoot(double[] column) => _roots is null ? column : [.. column.Zip(_roots, (v, r) => v * r)];
 
     private ModelDesign Add(DesignTerm term) => new(this, _terms.Add(term), _random, IsCorrelated);
 

@@ -61,7 +61,11 @@ public sealed record SquadTrend : Result
 /// <param name="Group">Position group, the same in all rows of the athlete.</param>
 /// <param name="Day">When, in days or any other unit of time; rows of one testing day have the same number.</param>
 /// <param name="Value">The value.</param>
-public sealed record TrendRow(string Athlete, string Group, double Day, double Value);
+public sealed record TrendRow(string Athlete, string Group, double Day, double Value)
+{
+    /// <summary>How well the value is known: its residual variance is that of the others over this; above 0, 1 for a usual value.</summary>
+    public double Weight { get; init; } = 1;
+}
 
 /// <summary>A mean on a day.</summary>
 /// <param name="Group">The group; null for the squad.</param>

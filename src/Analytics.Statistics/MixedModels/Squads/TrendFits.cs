@@ -87,7 +87,7 @@ internal sealed class TrendFits
         foreach (var name in _rows.Select(r => r.Group).Distinct().Except(lines)) _remarks.Add($"{name} was tested on one day only and has no line.");
         var kept = _rows.Where(r => lines.Contains(r.Group)).ToList();
         if (lines.Count < 2) return [];
-        var design = ModelDesign.Of([.. kept.Select(r => r.Value)], [.. kept.Select(r => r.Athlete)], _name, "athlete")
+        var design = Start(kept)
             .Factor(Group, [.. kept.Select(r => r.Group)], lines[0]).Covariate(Day, [.. kept.Select(r => r.Day)]).Interaction(Group, Day);
         if (Fit(design, "straight lines of groups") is not { } model) return [];
         // The line of a group is that of the first plus its own difference; columns are: 1, groups, day, groups × day.
@@ -101,7 +101,13 @@ internal sealed class TrendFits
         });
     }
 
-    private ModelDesign Start() => ModelDesign.Of([.. _rows.Select(r => r.Value)], [.. _rows.Select(r => r.Athlete)], _name, "athlete");
+    private ModelDesign Start() => Start(_rows);
+
+    private ModelDesign Start(IReadOnlyList<TrendRow> rows)
+    {
+        var design = ModelDesign.Of([.. rows.Select(r => r.Value)], [.. rows.Select(r => r.Athlete)], _name, "athlete");
+        return rows.All(r => r.Weight == 1) ? design : design.Weighted([.. rows.Select(r => r.Weight)]);
+    }
 
     private MixedModel? Fit(ModelDesign design, string what)
     {

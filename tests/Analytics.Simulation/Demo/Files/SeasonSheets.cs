@@ -34,10 +34,16 @@ public static class SeasonSheets
           }
         """);
 
-    public static Sheet Athletes(IReadOnlyList<Player> players)
+    /// <summary>The squad; with the mess, one in twenty never said how long he has trained.</summary>
+    public static Sheet Athletes(ulong seed, IReadOnlyList<Player> players, bool withMess)
     {
-        var sheet = new Sheet("athletes", "athlete_id", "name", "position", "group", "stature_in", "birth_year");
-        foreach (var p in players) sheet.Add(p.Id, p.Name, p.Position, p.Group, p.StatureInches, p.BirthYear);
+        var sheet = new Sheet("athletes", "athlete_id", "name", "position", "group", "stature_in", "birth_year", "training_years");
+        foreach (var p in players)
+        {
+            var unsaid = withMess && RandomNumbers.For(seed, "training years unsaid", p.Index).Chance(0.05);
+            sheet.Add(p.Id, p.Name, p.Position, p.Group, p.StatureInches, p.BirthYear, unsaid ? null : p.TrainingYears);
+        }
+
         return sheet;
     }
 
@@ -45,32 +51,6 @@ public static class SeasonSheets
     {
         var sheet = new Sheet("availability", "athlete_id", "from", "to", "status", "note");
         foreach (var s in spells) sheet.Add(players[s.Player].Id, Text(s.From), Text(s.To), s.Status, s.Note);
-        return sheet;
-    }
-
-    /// <summary>Six weeks of training before the last testing day: four sessions a week.</summary>
-    public static Sheet Sessions(ulong seed, IReadOnlyList<Player> players, IReadOnlyList<Spell> spells)
-    {
-        var sheet = new Sheet("sessions", "date", "athlete_id", "focus", "minutes", "session_rpe", "jump_contacts");
-        (int Weekday, string Focus, int Minutes, double Effort, int Contacts)[] week =
-            [(0, "max_strength", 75, 7.5, 0), (1, "speed", 60, 6, 24), (3, "power", 65, 6.5, 40), (4, "reactive", 50, 5.5, 96)];
-        for (var weekNumber = 0; weekNumber < 6; weekNumber++)
-        {
-            foreach (var (weekday, focus, minutes, effort, contacts) in week)
-            {
-                var date = new DateOnly(2026, 4, 27).AddDays(7 * weekNumber + weekday);
-                foreach (var player in players)
-                {
-                    var random = RandomNumbers.For(seed, "session " + focus, player.Index, weekNumber);
-                    var rpe = Math.Clamp(Math.Round(random.Normal(effort, 0.9)), 1, 10);
-                    if (random.Chance(0.03) || spells.Any(s => s.Player == player.Index && s.Covers(date))) continue;
-                    // Heavy players do fewer jumps.
-                    var jumps = player.Norm.BoxInches > 12 ? contacts : contacts * 2 / 3;
-                    sheet.Add(Text(date), player.Id, focus, minutes, rpe, jumps);
-                }
-            }
-        }
-
         return sheet;
     }
 

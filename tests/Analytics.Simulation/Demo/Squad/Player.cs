@@ -11,6 +11,9 @@ public sealed record Player
     public required int StatureInches { get; init; }
     public required int BirthYear { get; init; }
 
+    /// <summary>Years of structured strength training before the season. Says nothing about gains: no response depends on it.</summary>
+    public required double TrainingYears { get; init; }
+
     /// <summary>Ability at the first testing day.</summary>
     public required Ability Baseline { get; init; }
 

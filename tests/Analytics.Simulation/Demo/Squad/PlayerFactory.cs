@@ -36,6 +36,7 @@ public static class PlayerFactory
             Norm = norm,
             StatureInches = (int)Math.Round(stature),
             BirthYear = birthYear,
+            TrainingYears = DrawTrainingYears(seed, index, birthYear),
             Baseline = baseline,
             RepetitionCost = options.WithOwnRepetitionCurves ? cost : 0.032,
             StartLeadMetres = options.WithStartArtefact ? lead : 0,
@@ -44,6 +45,13 @@ public static class PlayerFactory
             GainReached = Response.DrawPath(seed, index, options),
             SeasonGain = Response.Draw(seed, index, options),
         };
+    }
+
+    /// <summary>Most started at about fifteen; in half years, from a stream of its own.</summary>
+    private static double DrawTrainingYears(ulong seed, int index, int birthYear)
+    {
+        var started = 15 + 1.2 * Within(RandomNumbers.For(seed, "training years", index).Normal());
+        return Math.Max(0.5, Math.Round(2 * (SeasonCalendar.SeasonStart.Year - birthYear - started)) / 2);
     }
 
     /// <summary>

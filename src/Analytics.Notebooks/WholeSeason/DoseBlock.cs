@@ -1,0 +1,54 @@
+using System.Globalization;
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Load;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>Dose of training beside change over the same stretch: every pair, none picked.</summary>
+internal static class DoseBlock
+{
+    // A sheet with a few gaps still tells how much a player did compared with others.
+    private const double LeastShare = 0.8;
+
+    public static Block Of(SeasonContext season, TrainedStretch trained)
+    {
+        DoseMeasure[] doses = [DoseMeasure.SessionLoad, DoseMeasure.VolumeLoad, DoseMeasure.JumpContacts];
+        List<(Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair)> pairs = [.. season.Headlines.SelectMany(m => doses.Select(d => (m, d, Pair(season, trained, m, d))))];
+        if (pairs.Count == 0) return new Together();
+        var looks = DoseLooks.Of([.. pairs.Select(p => p.Pair)]);
+        var rows = pairs.Select((p, i) => (p.Metric, p.Dose, p.Pair, Adjusted: looks.AdjustedP[i])).GroupBy(p => p.Metric.Id).ToList();
+        var table = DataTable.Of("Rank correlation of dose and change", rows, t =>
+        {
+            t.Text("Change in", g => new Cell(g.First().Metric.Label));
+            foreach (var dose in doses) t.Numeric(Words.Capital(dose.Name()), "", g => Shown(g.First(p => p.Dose == dose)));
+        });
+        return new Folded($"Who did more and who changed: {pairs.Count} pairs, none picked",
+            [table, new Note(Chance(looks)), new Note(LoadCautions.Description)]);
+    }
+
+    private static Cell Shown((Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair, double? Adjusted) look)
+    {
+        if (look.Pair.Rank is not { } rank) return new Cell(null, look.Pair.NotComputable ?? "");
+        var note = string.Create(CultureInfo.InvariantCulture, $"{Figures.Limits(rank.Interval?.Low, rank.Interval?.High, 2, signed: true)} {look.Pair.Points.Count} players{(look.Adjusted <= 0.05 ? ", stands out among all pairs" : "")}");
+        return new Cell(Figures.Signed(rank.Value, 2), note.Trim());
+    }
+
+    private static string Chance(DoseLooks looks) => looks.Looks == 0 ? "No pair could be computed."
+        : string.Create(CultureInfo.InvariantCulture,
+            $"A change counts as gain where it is better. {looks.AdjustedP.Count(p => p <= 0.05)} of {looks.Looks} pairs stand out with their number taken into account; looked at one by one, chance alone would show about {looks.ByChance.Expected:0.#}. Intervals are those of single pairs.");
+
+    private static DoseAgainstChange Pair(SeasonContext season, TrainedStretch trained, Metric metric, DoseMeasure dose)
+    {
+        var sign = metric.Better == Direction.Lower ? -1 : 1;
+        var byId = trained.Doses.ToDictionary(d => d.AthleteId, StringComparer.Ordinal);
+        var points = season.Profile.Change(metric, trained.Before.Athletes, trained.After.Athletes).Athletes
+            .Select(a => (a.AthleteId, Amount: byId.GetValueOrDefault(a.AthleteId)?.Amount(dose, LeastShare), a.Difference, a.Change?.StandardError))
+            .Where(a => a.Amount is not null)
+            .Select(a => new DosePoint(a.AthleteId, a.Amount!.Value, sign * a.Difference, a.StandardError > 0 ? a.StandardError : null));
+        return DoseAgainstChange.Of(new DosePair(dose.Name(), dose.Unit(), $"{Words.Short(metric)}, gain", metric.Unit), points);
+    }
+}

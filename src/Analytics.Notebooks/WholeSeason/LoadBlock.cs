@@ -1,0 +1,71 @@
+using System.Globalization;
+using Analytics.Metrics.Load;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Season;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>What training was done, week by week and by group, and who did more against who changed: description only.</summary>
+internal static class LoadBlock
+{
+    public static Block Of(SeasonContext season)
+    {
+        if (season.Trained is not { } trained)
+            return new Section("What training was done", "No session is written down between two testing days. Add sessions.csv with date, athlete_id, minutes and session_rpe to see load beside change.");
+        var done = trained.Doses.Where(d => d.Sessions > 0).ToList();
+        return new Section("What training was done",
+            $"From {Words.ShortDate(trained.Before.Date)} to {Words.ShortDate(trained.After.Date)}, as far as it was written down: {Words.PlayersOf(done.Count, season.Squad.Count)} with sessions.",
+            Weeks(season, done),
+            Groups(season, done),
+            DoseBlock.Of(season, trained),
+            new Note(LoadCautions.NoPredictor));
+    }
+
+    private static Block Weeks(SeasonContext season, IReadOnlyList<TrainingDose> done)
+    {
+        var weeks = done.SelectMany(d => d.Weeks.Where(w => w.Sessions > 0).Select(w => (d.AthleteId, Week: w))).ToList();
+        if (weeks.Count == 0) return new Note("No whole week, Monday to Sunday, lies between the two testing days, so there is no load of a week.");
+        List<TrendPanel> panels = [];
+        Add("Session load of a week", "AU", 0, w => w.Load.TotalAu);
+        Add("Monotony of a week", "", 1, w => w.Load.Monotony);
+        Add("Jump contacts of a week", "contacts", 0, w => w.Contacts.Total);
+        return panels.Count == 0 ? new Note("No week can be summed: ratings, minutes or contacts are missing in every one.") : new TrendPlot(panels);
+
+        void Add(string title, string unit, int decimals, Func<TrainingWeek, double?> value)
+        {
+            var known = weeks.Select(w => (w.AthleteId, w.Week.Monday, Value: value(w.Week))).Where(w => w.Value is not null).ToList();
+            if (known.Count == 0) return;
+            panels.Add(new TrendPanel
+            {
+                Title = title,
+                TitleNote = "mean of the players",
+                Axis = new Axis(title.Split(' ')[0] is "Session" ? "session load" : title.Split(' ')[0] is "Jump" ? "jump contacts" : "monotony", unit == "contacts" ? "" : unit, decimals),
+                Lines = [new TrendLine("Squad", [.. known.GroupBy(k => k.Monday).OrderBy(g => g.Key).Select(g => new TrendPoint(g.Key, g.Average(k => k.Value!.Value)))])],
+                Behind = [.. known.GroupBy(k => k.AthleteId).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => (IReadOnlyList<TrendPoint>)[.. g.OrderBy(k => k.Monday).Select(k => new TrendPoint(k.Monday, k.Value!.Value))])],
+            });
+        }
+    }
+
+    private static DataTable Groups(SeasonContext season, IReadOnlyList<TrainingDose> done)
+    {
+        var groupOf = season.Squad.ToDictionary(a => a.Id, a => a.Group, StringComparer.Ordinal);
+        var mass = season.Data.Settings.MassUnit;
+        var perKilogram = mass == "lb" ? 1 / Quantities.UnitFactors.KilogramsPerPound : 1;
+        List<(string Group, List<TrainingDose> Doses)> rows = [("Squad", [.. done]), .. season.Groups.Select(g => (g, done.Where(d => groupOf.GetValueOrDefault(d.AthleteId) == g).ToList()))];
+        return DataTable.Of("Training of a player and week, mean of the group", rows.Where(r => r.Doses.Count > 0), t => t
+            .Text("Group", r => new Cell(r.Group, r.Doses.Count == 1 ? "1 player" : $"{r.Doses.Count} players"))
+            .Number("Sessions", "", 1, r => Mean(r.Doses, d => d.WeeksCovered > 0 ? (double)d.Weeks.Sum(w => w.Sessions) / d.WeeksCovered : null))
+            .Number("Rated", "%", 0, r => 100 * Mean(r.Doses, d => d.ShareRated))
+            .Number("Session load", "AU", 0, r => Mean(r.Doses, d => d.Weeks.Where(w => w.Sessions > 0).Average(w => w.Load.TotalAu)))
+            .Number("Monotony", "", 2, r => Mean(r.Doses, d => d.MeanMonotony))
+            .Number("Strain", "AU", 0, r => Mean(r.Doses, d => d.MeanStrainAu))
+            .Number("Jump contacts", "", 0, r => Mean(r.Doses, d => d.Weeks.Where(w => w.Sessions > 0).Average(w => (double?)w.Contacts.Total)))
+            .Number("Volume-load", mass, 0, r => Mean(r.Doses, d => d.WeeksCovered > 0 ? d.Volume?.Total.Kilograms * perKilogram / d.WeeksCovered : null)));
+    }
+
+    private static double? Mean(IEnumerable<TrainingDose> doses, Func<TrainingDose, double?> value) => doses.Average(value);
+}

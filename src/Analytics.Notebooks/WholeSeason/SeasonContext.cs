@@ -1,0 +1,101 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Metrics.Seasons;
+using Analytics.Metrics.Sprinting;
+using Analytics.Metrics.Transfer;
+using Analytics.Metrics.Trials;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Notebooks.Units;
+using Analytics.Season;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>A season with everything its blocks ask for; each metric is worked through once.</summary>
+internal sealed class SeasonContext
+{
+    private readonly Dictionary<string, SeasonValues> _values = [];
+    private readonly Dictionary<string, SeasonTrend> _trends = [];
+    private readonly Dictionary<string, SeasonChange> _changes = [];
+    private readonly Dictionary<string, Athlete> _athletes;
+    private readonly IReadOnlyList<IReadOnlyList<AthleteDay>> _tested;
+    private readonly Lazy<TrainedStretch?> _trained;
+    private readonly Lazy<TransferStudy?> _transfer;
+
+    public SeasonContext(SeasonData data, IReadOnlyList<Season.TestingDay> days)
+    {
+        (Data, Days) = (data, days);
+        _tested = [.. days.Select(d => d.Athletes)];
+        var seen = days.SelectMany(d => d.Athletes).Where(a => a.Trials.Count > 0).Select(a => a.AthleteId).ToHashSet(StringComparer.Ordinal);
+        // Who left before this season is in it by his results only.
+        Squad = [.. data.Athletes.Where(a => a.InLatestSeason || seen.Contains(a.Id))];
+        _athletes = Squad.ToDictionary(a => a.Id, StringComparer.Ordinal);
+        Groups = [.. Squad.Select(a => a.Group).Distinct()];
+        Profile = new SquadProfile
+        {
+            Squad = [.. Squad.Select(a => new SquadMember(a.Id, a.Group))],
+            Retests = [.. data.Settings.Retests.Select(Pair).OfType<RepeatDays>()],
+            WorthwhileShare = data.Settings.WorthwhileShare,
+            Worthwhile = data.Settings.Worthwhile,
+        };
+        // One set of gates times a season, so its runs share one timing error.
+        var sprints = SprintMetrics.PooledOver(_tested.SelectMany(d => d)).ToDictionary(m => m.Id, StringComparer.Ordinal);
+        Metrics = [.. SquadGates.Of([.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))], _tested)];
+        Measures = SeasonMeasures.Of(this);
+        Headlines = SeasonMeasures.Headlines(Measures);
+        _trained = new(() => TrainedStretch.Of(this));
+        _transfer = new(Study);
+    }
+
+    public SeasonData Data { get; }
+
+    public IReadOnlyList<Season.TestingDay> Days { get; }
+
+    public IReadOnlyList<Athlete> Squad { get; }
+
+    public IReadOnlyList<string> Groups { get; }
+
+    public SquadProfile Profile { get; }
+
+    public IReadOnlyList<Metric> Metrics { get; }
+
+    /// <summary>The measures the report speaks about: done on two occasions or more by enough players.</summary>
+    public IReadOnlyList<Metric> Measures { get; }
+
+    /// <summary>The measures with pictures.</summary>
+    public IReadOnlyList<Metric> Headlines { get; }
+
+    /// <summary>The stretch of the season in which training was written down; null without sessions.</summary>
+    public TrainedStretch? Trained => _trained.Value;
+
+    /// <summary>Weight-room measures beside field measures; null where one side is empty.</summary>
+    public TransferStudy? Transfer => _transfer.Value;
+
+    public string Name(string id) => _athletes.TryGetValue(id, out var athlete) ? athlete.Name : id;
+
+    public Athlete Athlete(string id) => _athletes[id];
+
+    public ShownUnit Unit(Metric metric) => ShownUnit.For(metric, Data.Settings);
+
+    public SeasonValues Values(Metric metric) => Once(_values, metric, m => SeasonValues.Of(m, _tested));
+
+    public SeasonTrend Trend(Metric metric) => Once(_trends, metric, m => SeasonTrend.Of(Profile, Values(m)));
+
+    public SeasonChange Change(Metric metric) => Once(_changes, metric, m => SeasonChange.Of(Profile, Values(m)));
+
+    public TestQuality Quality(Metric metric) => TestQuality.Of(Profile, Values(metric), Data.Settings.TestMinutes);
+
+    private TransferStudy? Study()
+    {
+        var (room, field) = (SeasonMeasures.WeightRoom(Measures), SeasonMeasures.Field(Measures));
+        return room.Count == 0 || field.Count == 0 ? null : TransferStudy.Of(
+            Profile, [.. room.Select(Values)], [.. field.Select(Values)], _tested,
+            Squad.ToDictionary(a => a.Id, a => new AthleteBackground(a.TrainingYears, a.BirthYear), StringComparer.Ordinal));
+    }
+
+    private static T Once<T>(Dictionary<string, T> known, Metric metric, Func<Metric, T> make)
+        => known.TryGetValue(metric.Id, out var made) ? made : known[metric.Id] = make(metric);
+
+    private RepeatDays? Pair(RetestPair pair)
+        => Data.Days.FirstOrDefault(d => d.Date == pair.First) is { } first && Data.Days.FirstOrDefault(d => d.Date == pair.Second) is { } second
+            ? RepeatDays.Pair(first.Athletes, second.Athletes) : null;
+}

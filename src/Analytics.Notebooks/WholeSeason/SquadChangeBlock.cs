@@ -1,0 +1,57 @@
+using System.Globalization;
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Seasons;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.TestingDay;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>Did the squad change: every measure on one axis, in smallest worthwhile changes.</summary>
+internal static class SquadChangeBlock
+{
+    public static Block Of(SeasonContext season)
+    {
+        if (season.Measures.Count == 0)
+            return new Section("Did the squad change?", "No measure was done on two occasions by enough players, so no change can be told.");
+        var rows = season.Measures.Select(m => Row(season, m)).OfType<ChangeRow>().ToList();
+        string[] without = [.. season.Measures.Where(m => Row(season, m) is null).Select(Words.Short)];
+        return new Section("Did the squad change?",
+            "Mean change from the first occasion to the last. One step of the axis is the smallest change that matters in that measure; to the right is better.",
+            rows.Count == 0 ? new Note("No smallest worthwhile change is known for any measure.") : new ChangePlot
+            {
+                Title = "Season change of the squad against what matters",
+                NameHead = "Measure",
+                InOrder = true,
+                Axis = new Axis("change, in smallest worthwhile changes", "", 1, Better.Higher),
+                TooSmall = 1,
+                Rows = rows,
+                Remark = Remark(season, without),
+            });
+    }
+
+    private static ChangeRow? Row(SeasonContext season, Metric metric)
+    {
+        var trend = season.Trend(metric);
+        if (trend.Squad.OverSeason is not { } change || trend.Worthwhile.Value is not (> 0 and var worthwhile)) return null;
+        var unit = season.Unit(metric);
+        var sign = metric.Better == Direction.Lower ? -1 : 1;
+        double[] ends = [sign * change.Interval.Low / worthwhile, sign * change.Interval.High / worthwhile];
+        return new ChangeRow(
+            metric.Label, sign * change.Change.Difference / worthwhile, ends.Min(), ends.Max(), Directions.Of(metric, trend.Squad.Verdict, trend.Squad.Reason is null),
+            Note: trend.Squad.Reason ?? "")
+        {
+            Shown = unit.ChangeText(change.Change.Difference, change.Interval),
+        };
+    }
+
+    private static string Remark(SeasonContext season, string[] without)
+    {
+        var shifted = season.Measures.Where(m => season.Trend(m).RetestShift?.Mean.Interval is { } i && !i.Contains(0)).Select(Words.Short).ToList();
+        return "Means are those of these players, by a mixed model that lets nobody count double for turning up more often. "
+            + "What hits everybody alike on one day (surface, device, weather, practice in the test) is in a mean and not in its interval."
+            + (shifted.Count == 0 ? " Between the retest days, when nobody trained, no mean clearly moved." : $" Between the retest days, when nobody trained, the mean of {Words.List(shifted)} moved all the same.")
+            + (without.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" Not drawn: {Words.List(without)}, for want of a smallest worthwhile change."));
+    }
+}

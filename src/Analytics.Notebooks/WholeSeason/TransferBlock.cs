@@ -1,0 +1,64 @@
+using System.Globalization;
+using Analytics.Metrics.Transfer;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>Did weight-room gains reach the field: every pair of measures, with the number of pairs taken into account.</summary>
+internal static class TransferBlock
+{
+    private const string Title = "Did weight-room gains reach the field?";
+
+    public static Block Of(SeasonContext season)
+    {
+        if (season.Transfer is not { } study)
+            return new Section(Title, "Cannot be told: it takes a weight-room measure and a field measure done on two occasions by enough players.");
+        return new Section(Title, study.Sentence,
+            Matrix(study),
+            new Note("Correlation of players' gains over the season, as measured, with an interval that holds for all pairs together; +1: who gained more than the squad in one gained more in the other, 0: nothing. What the calendar gave to everybody and what one good day gives to both tests is taken off. A gain is an improvement: less time counts as gain."),
+            new Folded($"All {study.Pairs.Count} pairs as a picture", [Picture(study)]),
+            new Folded("Behind each pair: calendar, errors, starting level and training age, slopes", TransferTables.Of(season, study)),
+            new Folded("Each pair in one sentence", [Sentences(study)]));
+    }
+
+    private static DataTable Matrix(TransferStudy study) => DataTable.Of("Gains in the weight room beside gains on the field", study.WeightRoom, t =>
+    {
+        t.Text("Weight room", w => w.Metric.Label);
+        foreach (var field in study.Field) t.Numeric(Words.Head(field.Metric), "", w => Shown(study.Pair(w.Metric.Id, field.Metric.Id)!));
+    });
+
+    private static Cell Shown(TransferPair pair)
+        => pair.Gains is not { } gains ? new Cell(null, "too few players")
+            : new Cell(Figures.Signed(gains.Value, 2), $"{Figures.Limits(pair.Simultaneous?.Low, pair.Simultaneous?.High, 2, signed: true)} {Says(pair)}".Trim(), ToneOf(pair));
+
+    private static Tone ToneOf(TransferPair pair) => pair.Verdict switch { TransferVerdict.WentTogether => Tone.Gain, TransferVerdict.WentOpposite => Tone.Loss, _ => Tone.Plain };
+
+    private static string Says(TransferPair pair) => pair.Verdict switch
+    {
+        TransferVerdict.WentTogether => pair.SharedInputs.Count > 0 ? "went together, partly arithmetic" : "went together",
+        TransferVerdict.WentOpposite => "went opposite ways",
+        TransferVerdict.AgainstStrongLink => "no strong link",
+        TransferVerdict.NoSpreadSeen => "no spread to see it in",
+        TransferVerdict.NotComputed => "not computed",
+        _ => "cannot tell yet",
+    };
+
+    private static IntervalPlot Picture(TransferStudy study) => new()
+    {
+        Still = true,
+        Title = "Gain with gain, every pair",
+        NameHead = "Pair",
+        Axis = new Axis("correlation of gains", "", 2),
+        Rows = [.. study.Pairs.Where(p => p.Gains is not null).Select(p => new IntervalRow(
+            $"{Words.Capital(Words.Short(p.WeightRoom.Metric))}, {Words.Short(p.Field.Metric)}", p.Gains!.Value, p.Simultaneous?.Low, p.Simultaneous?.High, Says(p), ToneOf(p),
+            Note: p.Athletes == 1 ? "1 player" : string.Create(CultureInfo.InvariantCulture, $"{p.Athletes} players")))],
+    };
+
+    private static DataTable Sentences(TransferStudy study) => DataTable.Of("What can be said of each pair", study.Pairs, t => t
+        .Text("Pair", p => $"{Words.Capital(Words.Short(p.WeightRoom.Metric))}, {Words.Short(p.Field.Metric)}")
+        .Text("In a sentence", p => p.Sentence));
+}

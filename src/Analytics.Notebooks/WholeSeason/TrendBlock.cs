@@ -1,0 +1,69 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Seasons;
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Notebooks.Units;
+using Analytics.Statistics.Change;
+using TrendPoint = Analytics.Notebooks.Charts.TrendPoint;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>Where the squad and its position groups stood on every occasion, the players behind.</summary>
+internal static class TrendBlock
+{
+    public static Block Of(SeasonContext season)
+    {
+        if (season.Headlines.Count == 0) return new Together();
+        var first = season.Trend(season.Headlines[0]);
+        return new Section("How the season went",
+            "The line is the mean of the players with its 95\u2009% interval, the thin lines behind are single players.",
+            [new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, m.Label))),
+            GroupTable(season),
+            .. season.Headlines.Where(m => season.Trend(m).Groups.Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.Trend(m).Groups.Select(g => Panel(season, m, g.Group, g.Group!)))])),
+            new Note(first.Periods.Rule)]);
+    }
+
+    private static TrendPanel Panel(SeasonContext season, Metric metric, string? group, string title)
+    {
+        var trend = season.Trend(metric);
+        var unit = season.Unit(metric);
+        var course = group is null ? trend.Squad : trend.Groups.First(g => g.Group == group);
+        return new TrendPanel
+        {
+            Still = group is not null,
+            Title = title,
+            TitleNote = group is null ? Words.Scale(trend.Values.Series) : course.Athletes == 1 ? "1 player" : $"{course.Athletes} players",
+            Axis = new Axis(Words.Short(metric), unit.Symbol, unit.Decimals, Directions.Of(metric)),
+            Lines = [new TrendLine(group ?? "Squad", [.. course.Points.Select(p => new TrendPoint(DayOf(trend, p.Period), unit.Of(p.Mean.Value), unit.Of(p.Mean.Interval?.Low), unit.Of(p.Mean.Interval?.High)))])],
+            Behind = [.. trend.Athletes.Where(a => group is null || a.Group == group).Select(a => Behind(trend, a, unit.PerCatalogueUnit))],
+        };
+    }
+
+    // One point an occasion: a squad tested every week would else be a thicket.
+    private static IReadOnlyList<TrendPoint> Behind(SeasonTrend trend, AthleteCourse athlete, double perUnit)
+        => [.. athlete.Values.GroupBy(v => trend.Periods.NumberOf(v.Date)).OrderBy(g => g.Key).Select(g => new TrendPoint(DayOf(trend, trend.Periods.All[g.Key]), g.Average(v => v.Value) * perUnit))];
+
+    private static DateOnly DayOf(SeasonTrend trend, SeasonPeriod period) => trend.Periods.All[0].From.AddDays((int)Math.Round(period.Day));
+
+    private static DataTable GroupTable(SeasonContext season) => DataTable.Of("Mean change over the season by position group", [null, .. season.Groups], t =>
+    {
+        t.Text("Group", g => g ?? "Squad");
+        foreach (var metric in season.Headlines)
+        {
+            var (unit, trend) = (season.Unit(metric), season.Trend(metric));
+            var decimals = unit.DecimalsFor(trend.Groups.Append(trend.Squad).Where(c => c.Verdict.IsClear()).Select(c => c.OverSeason?.Interval));
+            t.Numeric(Words.Head(metric), unit.Symbol, g => Change(metric, g is null ? trend.Squad : trend.Groups.FirstOrDefault(c => c.Group == g), unit, decimals));
+        }
+    });
+
+    private static Cell Change(Metric metric, TrendCourse? course, ShownUnit unit, int decimals)
+    {
+        if (course?.OverSeason is not { } change) return Cell.Missing;
+        var (verdict, tone) = Verdicts.Words(metric, course.Verdict, course.Reason is null);
+        var limits = Figures.Limits(unit.Of(change.Interval.Low), unit.Of(change.Interval.High), decimals, signed: true);
+        return new Cell(Figures.Signed(unit.Of(change.Change.Difference), decimals), course.Verdict == Verdict.CannotTellYet ? limits : $"{limits} {verdict}", tone);
+    }
+}

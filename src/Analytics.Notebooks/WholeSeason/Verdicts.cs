@@ -1,0 +1,18 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Notebooks.Charts;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Statistics.Change;
+
+namespace Analytics.Notebooks.WholeSeason;
+
+/// <summary>Verdicts in table cells: the words of the charts and their tone.</summary>
+internal static class Verdicts
+{
+    public static (string Text, Tone Tone) Words(Metric metric, Verdict verdict, bool errorKnown)
+    {
+        // The row only lends its words and its tone.
+        var row = new ChangeRow("", 0, null, null, Directions.Of(metric, verdict, errorKnown));
+        return (row.Words, row.Tone);
+    }
+}

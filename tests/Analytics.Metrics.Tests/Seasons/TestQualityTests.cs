@@ -1,0 +1,129 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Metrics.Seasons;
+using Analytics.Metrics.Tests.Profile;
+using Analytics.Metrics.Trials;
+
+namespace Analytics.Metrics.Tests.Seasons;
+
+public class TestQualityTests
+{
+    private static readonly TestQuality s_good = TestQuality.Of(Course.Profile, SeasonValues.Of(Invented.Metric(), Course.Days));
+
+    [Fact]
+    public void Of_TestThatTellsAthletesApart_IsKept()
+    {
+        Assert.Equal(TestAdvice.Keep, s_good.Advice);
+        Assert.StartsWith("Keep: players of a group differ by", s_good.Reason, StringComparison.Ordinal);
+        Assert.NotNull(s_good.Icc);
+        Assert.True(s_good.TypicalErrorInterval!.Value.Contains(s_good.TypicalError!.Value));
+        Assert.Equal(1, s_good.UsableShare);
+        // R 4.2.2: √2 · t(0.975, 23 df) = √2 · 2.068658 typical errors.
+        Assert.Equal(Math.Sqrt(2) * 2.0686576104190406 * s_good.TypicalError.Value, s_good.DetectableChange!.Value, 9);
+    }
+
+    // By hand, normal error known: TE 2, worthwhile 1: 2 ((1.959964 + 0.841621) · 2)² = 62.79, so 63 days; a group of 8: 7.85, so 8.
+    [Fact]
+    public void DaysNeeded_KnownError_IsTheUsualSampleSizeFormula()
+    {
+        var metric = Invented.Metric(published: new(null, 2, "k"));
+        var quality = TestQuality.Of(Course.Profile with { Retests = [], Worthwhile = new Dictionary<string, double> { ["m"] = 1 } }, SeasonValues.Of(metric, Course.Days));
+        Assert.Equal((63, 8), (quality.DaysForAthlete, quality.DaysForGroup));
+        Assert.Equal(0.5, quality.WorthwhileToNoise!.Value, 9);
+    }
+
+    [Fact]
+    public void Of_RetestThatIsAllNoise_IsDropped()
+    {
+        // Everybody at 100 kg: all that differs is error. With 24 athletes the upper limit would still reach 1.
+        IReadOnlyList<AthleteDay> Noise(DateOnly date, int day) => [.. Enumerable.Range(1, 88).Select(i => Invented.Day($"a{i}", date, Invented.Number(100 + Course.Error(i, day))))];
+        var days = new[] { Noise(Course.Baseline, 1), Noise(Course.Retest, 4) };
+        var quality = TestQuality.Of(new() { Squad = Invented.Squad(88, "Line", "Backs"), Retests = [RepeatDays.Pair(days[0], days[1])] }, SeasonValues.Of(Invented.Metric(), days));
+        Assert.Equal(TestAdvice.Drop, quality.Advice);
+        Assert.StartsWith("Drop: ", quality.Reason, StringComparison.Ordinal);
+        Assert.True(quality.SignalToNoiseInterval!.Value.High < 1);
+    }
+
+    [Fact]
+    public void Of_NoErrorKnown_IsNeverDroppedButRetested()
+    {
+        var quality = TestQuality.Of(Course.Profile with { Retests = [] }, SeasonValues.Of(Invented.Metric(), [Course.Days[0]]));
+        Assert.Equal(TestAdvice.CannotTellYet, quality.Advice);
+        Assert.Equal("Cannot tell yet: no error between days is known; retest 20 players within a week.", quality.Reason);
+        Assert.Null(quality.SignalToNoise);
+        Assert.Null(quality.DaysForAthlete);
+    }
+
+    // Another group's error may not condemn a test here.
+    [Fact]
+    public void Of_LargePublishedError_IsNotDropped()
+    {
+        var metric = Invented.Metric(published: new(null, 50, "k"));
+        var quality = TestQuality.Of(Course.Profile with { Retests = [] }, SeasonValues.Of(metric, Course.Days));
+        Assert.Equal(TestAdvice.CannotTellYet, quality.Advice);
+        Assert.Contains("retest 20 players within a week to have your own", quality.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_ManyWithoutAValue_IsMended()
+    {
+        var days = new[] { Course.Day(Course.Baseline, 0, i => i <= 14 ? 0 : double.NaN), Course.Day(Course.Retest, 1, i => i <= 14 ? 0 : double.NaN) };
+        var profile = Course.Profile with { Retests = [RepeatDays.Pair(days[0], days[1])] };
+        var quality = TestQuality.Of(profile, SeasonValues.Of(Invented.Metric(), days));
+        Assert.Equal(TestAdvice.Mend, quality.Advice);
+        Assert.Contains("only 58 % of the squad", quality.Reason, StringComparison.Ordinal);
+        Assert.EndsWith("find out who is missed and why.", quality.Reason, StringComparison.Ordinal);
+    }
+
+    // Heavy players jump off a lower box on purpose: nobody is told to test them like the others.
+    [Fact]
+    public void Of_ManyOnAnotherScale_AreToBeJudgedAmongThemselves()
+    {
+        IReadOnlyList<AthleteDay> Boxes(DateOnly date, int day)
+            => [.. Enumerable.Range(1, 24).Select(i => Invented.Day($"a{i}", date, Invented.Number(Course.Level(i) + Course.Error(i, day), i <= 14 ? "box 46 cm" : "box 30 cm")))];
+        var days = new[] { Boxes(Course.Baseline, 0), Boxes(Course.Retest, 1) };
+        var quality = TestQuality.Of(Course.Profile with { Retests = [RepeatDays.Pair(days[0], days[1])] }, SeasonValues.Of(Invented.Metric(), days));
+        Assert.Equal(20, quality.ValuesElsewhere);
+        Assert.Contains("20 values measured another way stand apart: judge those players among themselves", quality.Reason, StringComparison.Ordinal);
+    }
+
+    // Spread within 2 groups of 12 has 22 df, the retest 23: qf(.975, 22, 23) = 2.32541477516 and qf(.025, 22, 23) = 0.426590000472 in R 4.2.2.
+    [Fact]
+    public void SignalToNoise_Limits_AreThoseOfTheFLaw()
+    {
+        var spread = s_good.SignalToNoise!.Value;
+        var ratio = (spread * spread) + 1;
+        Assert.Equal(Math.Sqrt((ratio / FUpper) - 1), s_good.SignalToNoiseInterval!.Value.Low, 6);
+        Assert.Equal(Math.Sqrt((ratio / FLower) - 1), s_good.SignalToNoiseInterval.Value.High, 6);
+    }
+
+    private const double FUpper = 2.32541477516, FLower = 0.426590000472;
+
+    [Theory]
+    [InlineData("back_squat_1rm", 6, false)]
+    [InlineData("momentum_10yd", 0, true)]
+    public void Minutes_NotSet_AreCommonPractice(string id, double minutes, bool derived)
+    {
+        var cost = TestMinutes.Of(id, new Dictionary<string, double>())!;
+        Assert.Equal((minutes, derived), (cost.MinutesPerAthlete, cost.IsDerived));
+        Assert.Equal(derived ? "worked out of another test" : "common practice, no source", cost.Basis);
+    }
+
+    [Fact]
+    public void Minutes_SetBySeason_GoBeforeTheUsual()
+    {
+        var cost = TestMinutes.Of("back_squat_1rm", new Dictionary<string, double> { ["back_squat_1rm"] = 4.5 })!;
+        Assert.Equal(("set in season.json", 45.0), (cost.Basis, cost.MinutesFor(10)));
+    }
+
+    [Fact]
+    public void Minutes_EveryMetricOfTheCatalogue_HasAFigureOrIsDerived()
+        => Assert.All(MetricCatalogue.All, m => Assert.NotNull(TestMinutes.Of(m.Id, new Dictionary<string, double>())));
+
+    [Fact]
+    public void Rule_Statement_NamesEveryThreshold()
+    {
+        foreach (var part in new[] { "at least 2", "70 %", "below 1", "95 %", "our choice, no source" })
+            Assert.Contains(part, TestQualityRule.Standard.Statement, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,143 @@
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Tests.TestingDay;
+using Analytics.Notebooks.WholeSeason;
+using Analytics.Season;
+
+namespace Analytics.Notebooks.Tests.WholeSeason;
+
+/// <summary>The season report on a squad of twelve: what it claims, and what it does not.</summary>
+public sealed class SeasonReportTests
+{
+    private static WrittenSeason ThreeDays(double squatGain = 0) => ReportSeasons.ThreeDays(squatGain);
+
+    private static IEnumerable<Block> All(SeasonReport report) =>
+    [
+        report.Head(), report.Answers(), report.SquadChange(), report.Trends(), report.WhoChanged(), report.HowGainsDiffer(), report.Transfer(), report.Load(),
+        report.Tests(), report.WhoTookPart(), report.HeldBack(), report.Methods(), report.Cautions(), report.Provenance(),
+    ];
+
+    [Fact]
+    public void Answers_EveryoneMuchStronger_SaysSquatImprovedForSquadAndPlayers()
+    {
+        using var season = ThreeDays(squatGain: 25);
+        var report = SeasonReport.Open(season.Folder);
+        var text = report.Answers().ToText();
+        Assert.Contains("Squat improved", text, StringComparison.Ordinal);
+        Assert.Contains("12 players clearly gained in something, none clearly lost", text, StringComparison.Ordinal);
+        Assert.Contains("squat +25.4\u2009kg", text, StringComparison.Ordinal);
+        Assert.Matches(@"Back squat 1RM\s+.*clear gain", report.SquadChange().ToText());
+    }
+
+    [Fact]
+    public void Answers_NothingMoved_ClaimsNothing()
+    {
+        using var season = ThreeDays();
+        var text = SeasonReport.Open(season.Folder).Answers().ToText();
+        Assert.DoesNotContain("improved", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("got worse", text, StringComparison.Ordinal);
+        Assert.Contains("No player clearly gained or lost.", text, StringComparison.Ordinal);
+        Assert.Contains("Did weight-room gains reach the field: no evidence either way.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answers_OneDay_SaysItIsAStart()
+    {
+        using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12");
+        var report = SeasonReport.Open(season.Folder);
+        Assert.Contains("One testing day is a starting point, not yet a change.", report.Answers().ToText(), StringComparison.Ordinal);
+        foreach (var block in All(report)) Assert.False(string.IsNullOrWhiteSpace(block.ToHtml()));
+    }
+
+    [Fact]
+    public void Transfer_NoFieldTest_SaysWhatItTakes()
+    {
+        using var season = ThreeDays(25);
+        foreach (var file in Directory.EnumerateFiles(season.Folder, "sprints.csv", SearchOption.AllDirectories)) File.Delete(file);
+        Assert.Contains("it takes a weight-room measure and a field measure", SeasonReport.Open(season.Folder).Transfer().ToText(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-01-13", "latest", "from is '2026-01-13'; use \"first\" or one of these testing days: 2026-01-12, 2026-01-15, 2026-03-02.")]
+    [InlineData("first", "June", "to is 'June'; use \"latest\" or one of these testing days: 2026-01-12, 2026-01-15, 2026-03-02.")]
+    [InlineData("2026-03-02", "2026-01-12", "'from' is 2026-03-02 and 'to' is 2026-01-12; the first day cannot come after the last. Swap them.")]
+    public void Open_DaysThatCannotBe_AreRefusedInWords(string from, string to, string message)
+    {
+        using var season = ThreeDays();
+        Assert.Equal(message, Assert.Throws<SeasonException>(() => SeasonReport.Open(season.Folder, from: from, to: to)).Message);
+    }
+
+    [Fact]
+    public void Open_AShorterSpan_CountsOnlyItsDays()
+    {
+        using var season = ThreeDays(25);
+        var report = SeasonReport.Open(season.Folder, to: "2026-01-15");
+        Assert.Contains("12 of 12 players tested on 2 days, 12 January to 15 January 2026", report.Head().ToText(), StringComparison.Ordinal);
+        Assert.DoesNotContain("improved", report.Answers().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void WhoTookPart_OutAndMissing_AreCountedApart()
+    {
+        using var season = ThreeDays();
+        season.Write("availability.csv", "athlete_id;from;to;status\nP03;2026-02-20;2026-03-10;injured\n");
+        foreach (var file in new[] { "lifts.csv", "jumps.csv", "sprints.csv" })
+        {
+            var path = Path.Combine(season.Folder, "testing", "2026-03-02", file);
+            File.WriteAllLines(path, File.ReadAllLines(path).Where(l => !l.StartsWith("P03", StringComparison.Ordinal) && !l.StartsWith("P07", StringComparison.Ordinal)));
+        }
+
+        var text = SeasonReport.Open(season.Folder).WhoTookPart().ToText();
+        Assert.Matches(@"2 March 2026\s+10\s+12\s+1 injured\s+1", text);
+        Assert.Matches(@"12 January 2026\s+12\s+12\s+\u2013\s+0", text);
+    }
+
+    [Fact]
+    public void Load_SessionsWrittenDown_GivesWeekFiguresOfTheWorkedExample()
+    {
+        using var season = ThreeDays(25);
+        // The week of strength-and-conditioning texts in AU, Monday to Sunday: 300, 450, rest, 600, 250, 700, rest.
+        (string Date, int Minutes, int Rating)[] week = [("2026-02-02", 60, 5), ("2026-02-03", 90, 5), ("2026-02-05", 100, 6), ("2026-02-06", 50, 5), ("2026-02-07", 100, 7)];
+        season.Write("sessions.csv", "date;athlete_id;focus;minutes;session_rpe;jump_contacts\n" + string.Concat(Enumerable.Range(1, 12).SelectMany(i => week.Select(w => $"{w.Date};{WrittenSeason.Id(i)};power;{w.Minutes};{w.Rating};20\n"))));
+        var text = SeasonReport.Open(season.Folder).Load().ToText();
+        // 2300 AU, monotony 1.20, strain 2762 with divisor n - 1: computed from the published definition [foster1998].
+        Assert.Matches(@"Squad \(12 players\)\s+5\.0\s+100\s+2300\s+1\.20\s+2762\s+100", text);
+        Assert.Contains("predict no injury", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Load_NoSessions_SaysWhatToAdd()
+    {
+        using var season = ThreeDays();
+        Assert.Contains("Add sessions.csv", SeasonReport.Open(season.Folder).Load().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tests_WithOwnRetest_StateErrorAndAdvice()
+    {
+        using var season = ThreeDays();
+        var text = SeasonReport.Open(season.Folder).Tests().ToText();
+        Assert.Matches(@"Back squat 1RM.*\b(keep|mend|drop|cannot tell yet)\b", text);
+        Assert.Contains("12 athletes of this squad tested on retest days", SeasonReport.Open(season.Folder).Tests().ToHtml(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Blocks_SharedByCodes_NameNobody()
+    {
+        using var season = ThreeDays(25);
+        var html = string.Concat(All(SeasonReport.Open(season.Folder, share: "codes")).Select(b => b.ToHtml() + b.ToText()));
+        Assert.DoesNotMatch(@"\bP(0\d|1[0-2])\b", html);
+        Assert.DoesNotContain("Player P", html, StringComparison.Ordinal);
+        Assert.Contains("Player P05", string.Concat(All(SeasonReport.Open(season.Folder)).Select(b => b.ToHtml())), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Blocks_OfManyDays_StaySmallAndSayHowDaysWereTakenTogether()
+    {
+        using var season = new WrittenSeason().Squad();
+        season.Day("2026-01-12").Day("2026-01-15", wobble: 1);
+        for (var i = 0; i < 16; i++) season.Day(new DateOnly(2026, 1, 26).AddDays(7 * i).ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), squatGain: i, wobble: i + 2);
+        var trends = SeasonReport.Open(season.Folder).Trends();
+        Assert.Contains("too many for a mean each; they are taken together by month", trends.ToText(), StringComparison.Ordinal);
+        Assert.InRange(trends.ToHtml().Length, 1, 120_000);
+    }
+}

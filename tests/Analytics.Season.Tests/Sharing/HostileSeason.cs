@@ -1,0 +1,65 @@
+using Analytics.Season.Tests.Support;
+
+namespace Analytics.Season.Tests.Sharing;
+
+/// <summary>A season that names people wherever it can: in every kind of cell, in file, sheet and folder names, in settings, and people nobody listed.</summary>
+internal static class HostileSeason
+{
+    /// <summary>Words that must not come through, those of people who are not in the list among them.</summary>
+    public static readonly string[] People =
+    [
+        "AB", "Zoltan", "Quenby", "Xanthe_Rook", "Xanthe", "Rook", "LB-7", "Quillon", "ODreeve", "Dreeve", "Ulric", "Vandermoot", "Benedikt", "Pelham", "Gristwood", "Morwenna", "Tregarth", "Yestyn", "P8", "Ottoline", "Wexcombe",
+    ];
+
+    private const string Settings = """
+        {"club":"Friends of Zoltan Quenby","season":"2026 for AB","from":"2026-01-05","to":"2026-07-31",
+         "defaults":{"timing":"electronic","start":"three_point_hand","jump_method":"mat"},
+         "worthwhile":{"zoltan_quenby":1},"morwenna":"tregarth",
+         "video":{"rate_hz":240,"picture_height_px":1080,"markers":{"quenby_knee":"knee"},"calibration":{"from":"quenby_low","to":"xanthe_high","length_m":2.0},"digitising_sd_px":1.5}}
+        """;
+
+    private const string Squad = """
+        athlete_id,name,position,group,birth_year,stature_in,nickname of Ottoline
+        AB,Zoltan Quenby,LB,Linebackers,2001,72,x
+        Xanthe_Rook,"Rook, Xanthe",LB,Linebackers of AB and Zoltan Quenby,2001,72,x
+        LB-7,Quillon O'Dreeve,WR,Receivers,2003,71,x
+        17,Ulric Vandermoot,QB,Quarterbacks,1999,73,x
+        squat,Benedikt Squat,OT,Offensive line,2000,77,x
+        P8,Ottoline Wexcombe,OT,Offensive line,2000,nine,x
+        P8,Yestyn Gristwood,OT,Offensive line,2000,77,x
+        """;
+
+    public static TemporarySeason Make()
+    {
+        var film = new RunnerClip { Stature = 1.83 };
+        var season = new TemporarySeason()
+            .With("season.json", Settings)
+            .With("athletes.csv", Squad)
+            .With("availability.csv", "athlete_id,from,to,status,note\nAB,2026-02-01,2026-04-01,injured,Pelham said so\nAB,2026-03-01,2026-03-03,ill,\nLB-7,2026-02-01,2026-01-01,hurt by Pelham,\nPelham Gristwood,2026-02-01,,ill,\n17,2026-03-01,2026-03-03,absent,\n")
+            .With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe\n2026-02-02,AB,strength with Quenby,60,6\n2026-02-02,17,1:1 LB-7,60,6\n2026-02-02,LB-7,17,60,6\n2026-02-02,Morwenna Tregarth,speed,60,6\n2026-02-03,AB,speed,Ulric,6\n")
+            .With("testing/2026-03-02/body.csv", "athlete_id,mass_lb\nAB,221\nXanthe_Roook,200\nPelham Gristwood,180\nquenby,180\nZoltan Quenby,221\n17,205\n17,206\nLB-7,Quillon\nP8,240,Yestyn\nsquat,300\n020 7946 0018,200\n")
+            .With("testing/2026-03-02/lifts.csv", "athlete_id,lift,load_lb,reps,Quenby remarks,spotted by Morwenna\nAB,zoltan_special,400,3,x,y\nAB,quenby_special,400,3,x,y\nLB-7,back_squat,410,three of Ulric,x,y\nsquat,back_squat,500,3,x,y\nsquat,squat,500,3,x,y\n17,back_squat,17,3,x,y\n")
+            .With("testing/2026-03-02/sprints.csv", "P8,Ottoline Wexcombe,OT\nAB,Zoltan Quenby,LB\n")
+            .With("testing/2026-03-02/agility.csv", "athlete_id,test,time_s\n17,shuttle_for_ulric,4.4\n")
+            .With("testing/2026-03-02/throws.csv", "athlete_id,throw,ball_lb,distance_ft\nP8,wexcombe,8,40\n")
+            .With("testing/2026-03-02/contact.csv", "athlete_id,attempt,clip,rate_hz,first_movement_frame,contact_frame,against,steps\n"
+                + $"AB,1,quenby-1,240,{film.Rest},{film.ContactFrame},LB-7,\n"
+                + $"LB-7,1,both of Ulric,240,{film.Rest},{film.ContactFrame},bag,\n17,1,both of Ulric,240,{film.Rest},{film.ContactFrame},AB,\n"
+                + $"P8,1,wexcombe,240,{film.Rest},{film.ContactFrame},Ulric Vandermoot,\nP8,2,P8-2,240,{film.Rest},{film.ContactFrame},P8,\n"
+                + $"squat,1,yestyn,240,{film.Rest},{film.ContactFrame},,at Pelham\nsquat,2,rook,240,{film.Rest},{film.ContactFrame},,\n")
+            .With("testing/2026-03-02/clips/quenby-1.csv", film.Long().Replace("low", "quenby_low", StringComparison.Ordinal).Replace("high", "xanthe_high", StringComparison.Ordinal).Replace("knee", "quenby_knee", StringComparison.Ordinal) + "3,elbow of Pelham,1,1\n3,hip,Pelham,1\n")
+            .With("testing/2026-03-02/clips/both of Ulric.csv", film.Long())
+            .With("testing/2026-03-02/clips/rook.csv", "frame,pelham_x_px,pelham_y_px,hip_x_px,hip_y_px,yestyn_x\n1,1,,2,3,4\n")
+            .With("testing/2026-03-02/clips/Morwenna.times.csv", "frame,time_s\n1,2\n")
+            .With("testing/2026-03-02/clips/photo of Quillon.jpg", "x")
+            .With("testing/2026-03-02/Tregarth.csv", "athlete_id,mass_lb\nAB,221\n")
+            .With("testing/2026-03-02/Tregarth.md", "x")
+            .With("testing/Quenby/body.csv", "athlete_id,mass_lb\nAB,221\n")
+            .With("testing/2026-03-03.xlsx", TestWorkbook.Of(("body", [["athlete_id", "mass_lb"], ["AB", 222.0], ["Gristwood", 222.0]]), ("Quenby", [["athlete_id"], ["AB"]]), ("Lifts", [["AB", "Zoltan Quenby"], ["LB-7", "x"]])))
+            .With("testing/2026-03-04.Pelham", "x")
+            .With("photos/Zoltan.jpg", "x")
+            .With("Wexcombe.csv", "x\n");
+        Directory.CreateDirectory(Path.Combine(season.Folder, "testing/2026-03-02/Ottoline"));
+        return season;
+    }
+}
