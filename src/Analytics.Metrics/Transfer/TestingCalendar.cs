@@ -10,6 +10,9 @@ internal sealed class TestingCalendar
     private readonly Dictionary<DateOnly, int> _days = [];
     private readonly int[] _occasion;
 
+    // A measure stands in many pairs; its means are found once.
+    private readonly Dictionary<(object Turned, int Occasion), Dictionary<string, (double Mean, int Days)>> _means = [];
+
     public TestingCalendar(IReadOnlyList<IReadOnlyList<AthleteDay>> days, IReadOnlyList<RepeatDays> retests)
     {
         // A day's date is the one most of its athletes have; those tested a day later belong to it all the same.
@@ -42,7 +45,7 @@ internal sealed class TestingCalendar
 
     /// <summary>Each athlete's mean over the days of an occasion.</summary>
     public Dictionary<string, (double Mean, int Days)> On(int occasion, IReadOnlyDictionary<(string Athlete, int Day), double> turned)
-        => turned.Where(v => _occasion[v.Key.Day] == occasion).GroupBy(v => v.Key.Athlete, StringComparer.Ordinal)
+        => _means.TryGetValue((turned, occasion), out var known) ? known : _means[(turned, occasion)] = turned.Where(v => _occasion[v.Key.Day] == occasion).GroupBy(v => v.Key.Athlete, StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => (g.Average(v => v.Value), g.Count()), StringComparer.Ordinal);
 
     /// <summary>Each athlete's mean over the days of the first occasion the measure was taken on.</summary>

@@ -56,8 +56,9 @@ public sealed class TransferPartsTests
     public void Falling_back_follows_the_reliability_of_the_start()
     {
         var measure = TransferStudyTests.Study(new(400, 0)).WeightRoom[0];
-        // Start = mean of two days: error variance 3²/2 = 4.5; i mod 9 varies by 20/3 about its mean. (1 − r) SD = 4.5/√(20/3 + 4.5) = 1.35 kg, by hand; sampling of 400.
-        Assert.InRange(measure.FallBack!.Value, 1.15, 1.55);
+        // This draw: typical error 2.7376 kg, SD of the starts (means of two days) 3.4173 kg. (1 − r) SD = 2.7376²/2/3.4173 = 1.0965 kg, by hand.
+        Assert.Equal(2.7376, measure.TypicalError!.Value, 1e-4);
+        Assert.Equal(1.0965, measure.FallBack!.Value, 2e-4);
     }
 
     [Fact]

@@ -6,7 +6,8 @@ internal sealed class GainColumn
 {
     private readonly double[] _times;
     private readonly (int Day, double Value, double Precision)[][] _own;
-    private readonly double[] _meanTime, _precision;
+    private readonly double[] _meanTime, _precision, _right;
+    private readonly double[,] _normal;
 
     /// <param name="times">Time of each day, 0 to 1.</param>
     /// <param name="own">Each athlete's days, values and their precisions: the usual error variance over that of the value.</param>
@@ -16,6 +17,8 @@ internal sealed class GainColumn
         _precision = [.. own.Select(o => o.Sum(v => v.Precision))];
         _meanTime = [.. own.Select((o, i) => o.Length == 0 ? 0 : o.Sum(v => v.Precision * times[v.Day]) / _precision[i])];
         Leverage = [.. own.Select((o, i) => o.Sum(v => v.Precision * Square(times[v.Day] - _meanTime[i])))];
+        (_normal, _right) = (new double[times.Length, times.Length], new double[times.Length]);
+        for (var i = 0; i < own.Length; i++) Add(i, 1, _normal, _right);
         Span = [.. own.Select(o => o.Length == 0 ? 0 : times[o[^1].Day] - times[o[0].Day])];
     }
 
@@ -30,24 +33,33 @@ internal sealed class GainColumn
     /// <summary>Effects of the days by least squares in athlete + day + rest, without the athletes left out.</summary>
     public double[] Effects(Func<int, bool> leftOut)
     {
-        var k = _times.Length;
-        var normal = new double[k, k];
-        var right = new double[k];
+        var (normal, right) = ((double[,])_normal.Clone(), (double[])_right.Clone());
         for (var i = 0; i < _own.Length; i++)
         {
-            var (own, all) = (_own[i], _precision[i]);
-            if (own.Length < 2 || leftOut(i)) continue;
-            double mean = 0;
-            foreach (var (_, value, precision) in own) mean += precision * value / all;
-            foreach (var (day, value, precision) in own)
-            {
-                right[day] += precision * (value - mean);
-                normal[day, day] += precision;
-                foreach (var (other, _, second) in own) normal[day, other] -= precision * second / all;
-            }
+            if (leftOut(i)) Add(i, -1, normal, right);
+        }
+
+        for (var d = 0; d < right.Length; d++)
+        {
+            // A day nobody is left on: what stands there is rounding.
+            if (normal[d, d] < 1e-9 * _normal[d, d]) normal[d, d] = 0;
         }
 
         return PivotSolver.Solve(normal, right);
+    }
+
+    private void Add(int athlete, int sign, double[,] normal, double[] right)
+    {
+        var (own, all) = (_own[athlete], _precision[athlete]);
+        if (own.Length < 2) return;
+        double mean = 0;
+        foreach (var (_, value, precision) in own) mean += precision * value / all;
+        foreach (var (day, value, precision) in own)
+        {
+            right[day] += sign * precision * (value - mean);
+            normal[day, day] += sign * precision;
+            foreach (var (other, _, second) in own) normal[day, other] -= sign * precision * second / all;
+        }
     }
 
     /// <summary>An athlete's gain; what is left of each day, times √precision, goes into <paramref name="rests"/> by day, 0 on days without a value.</summary>

@@ -30,7 +30,7 @@ public sealed class TransferSection : IStudySection
     /// <inheritdoc/>
     public void Add(Scenario scenario, SeasonChain chain)
     {
-        var backgrounds = chain.Season.Athletes.ToDictionary(a => a.Id, a => new AthleteBackground(BirthYear: a.BirthYear), StringComparer.Ordinal);
+        var backgrounds = chain.Season.Athletes.ToDictionary(a => a.Id, a => new AthleteBackground(a.TrainingYears, a.BirthYear), StringComparer.Ordinal);
         var study = TransferStudy.Of(
             chain.Profile, (List<Metric>)[.. s_weightRoom.Select(chain.Metric)], [.. s_field.Select(chain.Metric)], chain.Days, backgrounds);
         foreach (var (key, count) in _counts[scenario])
