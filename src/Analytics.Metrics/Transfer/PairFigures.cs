@@ -13,10 +13,10 @@ internal static class PairFigures
     {
         var cautions = new List<string>();
         var pair = new TransferPair { WeightRoom = x, Field = y, SharedInputs = shared, Verdict = TransferVerdict.NotComputed, Sentence = "" };
-        var keys = x.Turned.Keys.Union(y.Turned.Keys).OrderBy(k => k.Day).ThenBy(k => k.Athlete, StringComparer.Ordinal).ToList();
-        var both = keys.Where(k => x.Turned.ContainsKey(k) && y.Turned.ContainsKey(k)).ToList();
+        var keys = x.Means.Keys.Union(y.Means.Keys).OrderBy(k => k.Block).ThenBy(k => k.Athlete, StringComparer.Ordinal).ToList();
+        var both = keys.Where(k => x.Means.ContainsKey(k) && y.Means.ContainsKey(k)).ToList();
         string[] ids = [.. both.Select(k => k.Athlete)];
-        double[] times = [.. both.Select(k => calendar.Time(k.Day))], a = [.. both.Select(k => x.Turned[k])], b = [.. both.Select(k => y.Turned[k])];
+        double[] times = [.. both.Select(k => calendar.TimeOf(k.Block))], a = [.. both.Select(k => x.Means[k].Value)], b = [.. both.Select(k => y.Means[k].Value)];
         if (both.Count > 2)
         {
             pair = pair with
@@ -29,9 +29,9 @@ internal static class PairFigures
 
         var gains = keys.Count > 2
             ? Try(() => GainCorrelation.Of(
-                [.. keys.Select(k => k.Athlete)], [.. keys.Select(k => calendar.Time(k.Day))],
-                [.. keys.Select(k => x.Turned.TryGetValue(k, out var v) ? v : (double?)null)], [.. keys.Select(k => y.Turned.TryGetValue(k, out var v) ? v : (double?)null)], options.Level,
-                [.. keys.Select(k => x.Precision.GetValueOrDefault(k, 1))], [.. keys.Select(k => y.Precision.GetValueOrDefault(k, 1))]), cautions)
+                [.. keys.Select(k => k.Athlete)], [.. keys.Select(k => calendar.TimeOf(k.Block))],
+                [.. keys.Select(k => x.Means.TryGetValue(k, out var v) ? v.Value : (double?)null)], [.. keys.Select(k => y.Means.TryGetValue(k, out var v) ? v.Value : (double?)null)], options.Level,
+                [.. keys.Select(k => x.Means.TryGetValue(k, out var v) ? v.Precision : 1)], [.. keys.Select(k => y.Means.TryGetValue(k, out var v) ? v.Precision : 1)]), cautions)
             : null;
         if (gains is null || gains.Athletes < options.MinimumAthletes)
         {

@@ -4,6 +4,11 @@ using Analytics.Metrics.Seasons;
 
 namespace Analytics.Metrics.Transfer;
 
+/// <summary>An athlete's mean over a block of days.</summary>
+/// <param name="Value">The mean.</param>
+/// <param name="Precision">Sum of the precisions of its values: a mean of more days is known better.</param>
+public readonly record struct BlockMean(double Value, double Precision);
+
 /// <summary>A measure as a transfer study sees it: every value turned so that more is better.</summary>
 public sealed record TransferMeasure
 {
@@ -46,6 +51,9 @@ public sealed record TransferMeasure
     /// <summary>How well each of them is known: usual error variance over its own, below 1 for a value estimated among measured ones.</summary>
     public required IReadOnlyDictionary<(string Athlete, int Day), double> Precision { get; init; }
 
+    /// <summary>The same by athlete and block of days: what the correlations are made of. A block is a day unless there are too many of them.</summary>
+    public required IReadOnlyDictionary<(string Athlete, int Block), BlockMean> Means { get; init; }
+
     internal static TransferMeasure Of(SquadProfile profile, SeasonValues values, TestingCalendar calendar)
     {
         var sense = values.Metric.Better == Direction.Lower ? -1 : 1;
@@ -74,6 +82,8 @@ public sealed record TransferMeasure
             FallBack = StartFallBack.Of(turned, calendar, error)?.Fall,
             Turned = turned,
             Precision = precision,
+            Means = turned.GroupBy(v => (v.Key.Item1, calendar.BlockOf(v.Key.Item2)))
+                .ToDictionary(g => g.Key, g => new BlockMean(g.Average(v => v.Value), g.Sum(v => precision.GetValueOrDefault(v.Key, 1)))),
         };
     }
 }

@@ -43,6 +43,9 @@ public sealed record TransferStudy
     /// <summary>Dates of the testing days.</summary>
     public required IReadOnlyList<DateOnly> Dates { get; init; }
 
+    /// <summary>How testing days were taken together where there are too many for an effect each, in words; empty when every day stands alone.</summary>
+    public required string Blocks { get; init; }
+
     /// <summary>The choices made.</summary>
     public required TransferOptions Options { get; init; }
 
@@ -108,6 +111,7 @@ public sealed record TransferStudy
             ByChance = chance,
             StandOutAlone = judged.Count(j => j.Gains!.P <= 1 - options.Level),
             Dates = calendar.Dates,
+            Blocks = calendar.Blocks,
             Options = options,
             Sentence = TransferWords.OfAll(told, chance.Expected, options.Level),
         };
