@@ -10,6 +10,9 @@ internal static class DataTableHtml
     // A table this short stays on one printed page.
     private const int FewRows = 14;
 
+    // A table this wide stands closer, else it is wider than a tablet.
+    private const int ManyColumns = 7;
+
     public static void Write(Markup html, DataTable table)
     {
         html.Add($"<table class=\"{Classes(table)}\" style=\"{CardLabels(table.Columns)}\"><caption>{table.Caption}</caption><thead><tr>");
@@ -24,7 +27,7 @@ internal static class DataTableHtml
     private static string Classes(DataTable table)
     {
         var numeric = table.Columns.Select((c, i) => c.Numeric ? string.Create(CultureInfo.InvariantCulture, $" n{i + 1}") : string.Empty);
-        return "dt" + (table.Shown <= FewRows ? " few" : string.Empty) + (table.Columns.Count(c => c.Numeric) == 1 ? " one" : string.Empty) + string.Concat(numeric);
+        return "dt" + (table.Shown <= FewRows ? " few" : string.Empty) + (table.Columns.Count(c => c.Numeric) == 1 ? " one" : string.Empty) + (table.Columns.Count >= ManyColumns ? " mny" : string.Empty) + string.Concat(numeric);
     }
 
     private static void WriteHead(Markup html, Column column)

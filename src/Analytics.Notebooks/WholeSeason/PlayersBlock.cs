@@ -15,7 +15,7 @@ namespace Analytics.Notebooks.WholeSeason;
 internal static class PlayersBlock
 {
     private const int UndecidedShown = 3;
-    private const int ColumnsOfATable = 7;
+    private const int ColumnsOfATable = 5;
 
     public static Block Of(SeasonContext season)
     {

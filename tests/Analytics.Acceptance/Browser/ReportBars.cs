@@ -104,6 +104,7 @@ public abstract class ReportBars(BrowserFixture browser)
         Assert.Empty(open.Complaints);
         Assert.Equal([Hostile.PageUrl], open.Requests);
         Assert.Equal(0, await open.Page.Locator("img, [onerror], [onclick]").CountAsync());
+        await open.UnfoldAsync();
         Assert.Contains(HostileSeason.Athlete, await open.Page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
     }
 
