@@ -13,19 +13,22 @@ internal static class TransferTables
 {
     public static IReadOnlyList<Block> Of(SeasonContext season, TransferStudy study) =>
     [
-        DataTable.Of("Correlation within players, and what would come anyway", study.Pairs, t => t
+        DataTable.Of("Correlation within players", study.Pairs, t => t
             .Text("Pair", p => new Cell(Name(p), p.SharedInputs.Count > 0 ? $"both hold {Words.List([.. p.SharedInputs])}" : ""))
             .Numeric("Players", "", p => new Cell(p.Athletes.ToString(CultureInfo.InvariantCulture)))
             .Numeric("Over the season", "", p => R(p.OverSeason?.Value, p.OverSeason?.Interval))
             .Numeric("Beyond the calendar", "", p => R(p.BeyondCalendar?.Value, p.BeyondCalendar?.Interval))
             .Numeric("Gain with gain", "", p => R(p.Gains?.Value, p.Gains?.Interval))
+            .Numeric("p, all pairs", "", p => P(p.AdjustedP))),
+        new Note("Over the season: both measures rise in anybody who trains, so this figure alone says nothing about transfer. Intervals here are those of single pairs." + (study.Blocks.Length == 0 ? "" : $" Testing days: {study.Blocks}")),
+        DataTable.Of("What would come anyway", study.Pairs, t => t
+            .Text("Pair", p => Name(p))
             .Numeric("Errors alone", "", p => R(p.Errors?.OfGains, null))
             .Numeric("Falling back alone", "", p => R(p.Errors?.FallingBack, null))
             .Numeric("Background alone", "", p => R(p.Background?.FromBackground, null))
-            .Numeric("What remains of it", "", p => R(p.Background?.Remaining, p.Background?.RemainingInterval))
-            .Numeric("p, all pairs", "", p => P(p.AdjustedP))),
-        new Note("Over the season: both measures rise in anybody who trains, so this figure alone says nothing about transfer. Errors alone: what one good day in both tests gives. Falling back alone: what regression to the mean from the starting levels gives. "
-            + $"Background: {study.Pairs.Select(p => p.Background?.Basis).OfType<string>().FirstOrDefault() ?? "not known"}; what remains is the correlation of the gains with that held fixed. Intervals here are those of single pairs."),
+            .Numeric("What remains", "", p => R(p.Background?.Remaining, p.Background?.RemainingInterval))),
+        new Note("Correlations of gains. Errors alone: what one good day in both tests gives. Falling back alone: what regression to the mean from the starting levels gives. "
+            + $"Background: {study.Pairs.Select(p => p.Background?.Basis).OfType<string>().FirstOrDefault() ?? "not known"}; what remains is the correlation of the gains with that held fixed."),
         DataTable.Of("Field change for each worthwhile weight-room change", study.Pairs.Where(p => p.Slope is not null), t => t
             .Text("Pair", p => Name(p))
             .Numeric("For each", "", p => Step(season, p) is { } step ? new Cell(season.Unit(p.WeightRoom.Metric).ChangeText(step * p.WeightRoom.Sense, null)) : Cell.Missing)
