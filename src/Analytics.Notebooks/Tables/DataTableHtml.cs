@@ -8,7 +8,7 @@ namespace Analytics.Notebooks.Tables;
 internal static class DataTableHtml
 {
     // A table this short stays on one printed page.
-    private const int FewRows = 14;
+    private const int FewRows = 10;
 
     public static void Write(Markup html, DataTable table)
     {
