@@ -46,7 +46,7 @@ internal static class TransferWords
         if (against > 0) what += $" In {against} the data speak against a strong link.";
         var opposite = judged.Count(p => p.Verdict == TransferVerdict.WentOpposite);
         if (opposite > 0) what += $" In {opposite} they went opposite ways.";
-        return what + string.Create(CultureInfo.InvariantCulture, $" Looked at one by one, {alone} would stand out; chance alone would show about {chance:0.#}.");
+        return what + string.Create(CultureInfo.InvariantCulture, $" Looked at one by one, {(alone == 0 ? "none" : alone == 1 ? "one" : $"{alone}")} would stand out; chance alone would show about {chance:0.#}.");
     }
 
     /// <summary>r with its interval for all pairs together: of true gains where it can be told, else as measured.</summary>

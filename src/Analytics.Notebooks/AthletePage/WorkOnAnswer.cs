@@ -47,7 +47,7 @@ internal static class WorkOnAnswer
                 string.Create(CultureInfo.InvariantCulture, $"Of the {Words.Count(page.Need.Looks)} qualities tested none is behind the middle of your group with {Figures.Percent(page.NeedThreshold)} or more probability. Tests twice within a week would show smaller gaps."), Tone.Muted),
             "tests of the same quality disagree" => new("What to work on: the tests cannot say yet.",
                 "Two tests of the same quality disagree. What would help: both of them again on the next testing day, rested.", Tone.Muted),
-            { } why => new("What to work on: the tests cannot say yet.", $"{Words.Capital(why)}. What would help: a squat or bench press, a jump and a 10-yard sprint on one day.", Tone.Muted),
+            { } why => new("What to work on: the tests cannot say yet.", $"{Words.Capital(why)}. What would help: a squat or bench press, a jump and a 10-yard sprint on one day, and tests twice within a week.", Tone.Muted),
             null => new("What to work on: the tests cannot say yet.", "Ask your coach.", Tone.Muted),
         };
     }

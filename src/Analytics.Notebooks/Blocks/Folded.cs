@@ -2,7 +2,7 @@ using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.Blocks;
 
-/// <summary>Blocks folded away behind a line: closed on a screen, open in print.</summary>
+/// <summary>Blocks folded away behind a line: closed on a screen, open in print unless <see cref="ScreenOnly"/>.</summary>
 public sealed class Folded : ReportBlock
 {
     private readonly string _summary;
@@ -17,10 +17,13 @@ public sealed class Folded : ReportBlock
         _body = [.. body];
     }
 
+    /// <summary>On paper only the line, unless it was opened: for pictures and sentences whose numbers a printed table has.</summary>
+    public bool ScreenOnly { get; init; }
+
     /// <inheritdoc/>
     public override void WriteHtml(Markup html)
     {
-        html.Add($"<details class=\"fo\"><summary>{OutsideText.Label(_summary)}</summary>");
+        html.Add($"<details class=\"{(ScreenOnly ? "fo scr" : "fo")}\"><summary>{OutsideText.Label(_summary)}</summary>");
         foreach (var block in _body) WriteInner(html, block);
         html.Raw("</details>");
     }

@@ -25,7 +25,7 @@ public static partial class Sheet
             ?? throw new InvalidOperationException($"The style sheet {name} is missing from the assembly.");
         using var reader = new StreamReader(stream);
         var css = Comments().Replace(reader.ReadToEnd(), string.Empty);
-        return Gaps().Replace(Spaces().Replace(css, " "), "$1").Replace(";}", "}", StringComparison.Ordinal).Trim();
+        return Gaps().Replace(Spaces().Replace(css, " "), "$1$2").Replace(";}", "}", StringComparison.Ordinal).Trim();
     }
 
     // Column by column: numbers flush right and on one line (their heads may wrap), and in a narrow place the words
@@ -48,7 +48,7 @@ public static partial class Sheet
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
 
-    // Around + and : a space carries meaning, so those stay.
-    [GeneratedRegex(@"\s*([{};,])\s*")]
+    // Around + and before : a space carries meaning, so those stay.
+    [GeneratedRegex(@"\s*([{};,>])\s*|(:)\s+")]
     private static partial Regex Gaps();
 }

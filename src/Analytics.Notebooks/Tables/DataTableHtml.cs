@@ -8,7 +8,7 @@ namespace Analytics.Notebooks.Tables;
 internal static class DataTableHtml
 {
     // A table this short stays on one printed page.
-    private const int FewRows = 14;
+    private const int FewRows = 10;
 
     // A table this wide stands closer, else it is wider than a tablet.
     private const int ManyColumns = 7;

@@ -27,8 +27,8 @@ internal static class HeldBackBlock
     /// <summary>What was left out of a whole season.</summary>
     public static Block Of(SeasonData season)
     {
-        List<Block> blocks = [new Callout(Headline(season), season.HeldBack.Count == 0 ? [] : ["Nothing below was used."])];
-        if (season.HeldBack.Count > 0) blocks.Add(new Folded($"Held back: {season.HeldBack.Count}", [Table(season, "Held back", season.HeldBack)]));
+        List<Block> blocks = [new Callout(Headline(season), season.HeldBack.Count == 0 ? [] : ["No row listed below went into any number."])];
+        if (season.HeldBack.Count > 0) blocks.Add(new Folded(season.HeldBack.Count == season.RowsHeldBack ? $"Held back: {season.RowsHeldBack}" : $"Held back: {season.RowsHeldBack} rows in {season.HeldBack.Count} entries", [Table(season, "Held back", season.HeldBack)]));
         return new Section(Title, "", [.. blocks, .. Remarks(season)]);
     }
 

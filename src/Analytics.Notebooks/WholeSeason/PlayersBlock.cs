@@ -28,10 +28,10 @@ internal static class PlayersBlock
     private static DataTable Counts(SeasonContext season) => DataTable.Of("Clear changes, and what chance alone would give", season.Measures, t => t
         .Text("Measure", m => m.Label)
         .Number("Players judged", "", 0, m => Judged(season.Change(m)))
-        .Number("Clearly better", "", 0, m => Better(m) ? season.Change(m).Gains : null)
-        .Number("Clearly worse", "", 0, m => Better(m) ? season.Change(m).Losses : null)
+        .Number("Clearly better", "", 0, m => Better(m) && Judged(season.Change(m)) > 0 ? season.Change(m).Gains : null)
+        .Number("Clearly worse", "", 0, m => Better(m) && Judged(season.Change(m)) > 0 ? season.Change(m).Losses : null)
         .Numeric("By chance at most", "", m => ByChance(season, m))
-        .Text("Smallest change seen in one player", m => Detectable(season, m)));
+        .Text("Smallest change that would show in one player", m => Detectable(season, m)));
 
     internal static int Judged(SeasonChange change) => change.Athletes.Count(a => a.Reason is null);
 

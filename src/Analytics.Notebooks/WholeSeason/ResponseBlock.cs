@@ -4,6 +4,8 @@ using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
+using Analytics.Notebooks.Units;
+using Analytics.Statistics;
 
 namespace Analytics.Notebooks.WholeSeason;
 
@@ -25,7 +27,10 @@ internal static class ResponseBlock
     }
 
     private static Cell Mean(SeasonContext season, Metric metric, ResponseSpread spread)
-        => spread.Mean is { } mean ? new Cell(season.Unit(metric).ChangeText(mean.Mean.Value, mean.Mean.Interval)) : Cell.Missing;
+        => spread.Mean is { } mean ? Mean(season.Unit(metric), mean.Mean) : Cell.Missing;
+
+    private static Cell Mean(ShownUnit unit, Estimate mean)
+        => new(Figures.Signed(unit.Of(mean.Value), unit.Decimals, unit.Symbol), Figures.Limits(unit.Of(mean.Interval?.Low), unit.Of(mean.Interval?.High), unit.Decimals, signed: true));
 
     private static Cell Spread(SeasonContext season, Metric metric, ResponseSpread spread)
     {

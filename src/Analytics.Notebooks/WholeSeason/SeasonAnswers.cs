@@ -48,11 +48,16 @@ internal static class SeasonAnswers
             changes.SelectMany(c => c.Athletes.Where(a => a.Reason is null).Select(a => a.AthleteId)).Distinct().Count(), changes.Count(c => PlayersBlock.Judged(c) > 0),
             season.Profile.Rule.LargestFalseFlagRate, judged);
         var conclusion = gained + lost == 0 ? "No player clearly gained or lost."
-            : $"{Words.Capital(Words.Players(gained))} clearly gained in something, {(lost == 0 ? "none" : Words.Count(lost))} clearly lost{(flags <= chance.High ? "; chance alone could give as many flags" : "")}.";
+            : $"{Words.Capital(Words.Players(gained))} clearly gained in something, {(lost == 0 ? "none" : Words.Count(lost))} clearly lost{(flags <= chance.High ? "; chance alone could give as many flags" : Few(chance))}.";
         var most = changes.Where(c => c.Gains > 0).OrderByDescending(c => c.Gains).ThenBy(c => c.Metric.Id, StringComparer.Ordinal).Take(3).Select(c => string.Create(CultureInfo.InvariantCulture, $"{Words.Short(c.Metric)} {c.Gains}")).ToList();
         return new(conclusion, string.Create(CultureInfo.InvariantCulture,
-            $"{flags} clear {(flags == 1 ? "change" : "changes")} in {judged} comparisons ({changes.Sum(c => c.Gains)} better, {changes.Sum(c => c.Losses)} worse{(most.Count > 0 ? "; most gains in " + Words.List(most) : "")}). Had nobody changed, chance alone would give at most {chance.Expected:0.#} on average, seldom more than {chance.High}."),
+            $"{flags} clear {(flags == 1 ? "change" : "changes")} in {judged} comparisons ({changes.Sum(c => c.Gains)} better, {changes.Sum(c => c.Losses)} worse{(most.Count > 0 ? "; most gains in " + Words.List(most) : "")}). Had nobody changed, chance alone would give at most {chance.Expected:0.#} on average, half of them losses, seldom more than {chance.High}."),
             lost > gained ? Tone.Loss : gained > 0 ? Tone.Gain : Tone.Muted);
+
+        // Whoever changed nothing is flagged one way as often as the other.
+        string Few(ChanceFlags chance)
+            => lost > 0 && changes.Sum(c => c.Losses) <= chance.Expected / 2 ? "; chance alone could give as many losses"
+            : gained > 0 && changes.Sum(c => c.Gains) <= chance.Expected / 2 ? "; chance alone could give as many gains" : "";
 
         int Count(Verdict verdict) => changes.SelectMany(c => c.Athletes.Where(a => a.Verdict == verdict).Select(a => a.AthleteId)).Distinct().Count();
     }
@@ -72,8 +77,8 @@ internal static class SeasonAnswers
         var tests = TestsBlock.All(season);
         if (tests.Count == 0) return new("Which tests to keep: cannot tell yet.", "No test was done on two occasions by enough players.", Tone.Muted);
         var said = new[] { TestAdvice.Keep, TestAdvice.Mend, TestAdvice.Drop, TestAdvice.CannotTellYet }.Select(a => (Advice: a, Names: tests.Where(q => q.Advice == a).Select(q => Words.Short(q.Metric)).ToList())).Where(a => a.Names.Count > 0).ToList();
-        var counts = said.Select(s => s.Advice == TestAdvice.CannotTellYet ? $"cannot tell for {Words.Count(s.Names.Count)}" : $"{TestsBlock.AdviceWords(s.Advice)} {Words.Count(s.Names.Count)}").ToList();
-        return new($"Of {Words.Count(tests.Count)} measures {Words.List(counts)}.",
+        var counts = said.Select(s => s.Advice == TestAdvice.CannotTellYet ? string.Create(CultureInfo.InvariantCulture, $"cannot tell yet for\u00a0{s.Names.Count}") : string.Create(CultureInfo.InvariantCulture, $"{TestsBlock.AdviceWords(s.Advice)}\u00a0{s.Names.Count}")).ToList();
+        return new(string.Create(CultureInfo.InvariantCulture, $"Of {tests.Count} {(tests.Count == 1 ? "measure" : "measures")}: {string.Join(", ", counts)}."),
             string.Join(". ", said.Select(s => $"{Words.Capital(TestsBlock.AdviceWords(s.Advice))}: {Words.List(s.Names)}")) + ".", said.Exists(s => s.Advice == TestAdvice.Drop) ? Tone.Loss : Tone.Plain);
     }
 }

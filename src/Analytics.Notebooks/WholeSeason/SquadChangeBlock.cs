@@ -24,7 +24,7 @@ internal static class SquadChangeBlock
                 Title = "Season change of the squad against what matters",
                 NameHead = "Measure",
                 InOrder = true,
-                Axis = new Axis("change, in smallest worthwhile changes", "", 1, Better.Higher),
+                Axis = new Axis("smallest worthwhile changes", "", 1, Better.Higher),
                 TooSmall = 1,
                 Rows = rows,
                 Remark = Remark(season, without),
@@ -48,10 +48,12 @@ internal static class SquadChangeBlock
 
     private static string Remark(SeasonContext season, string[] without)
     {
-        var shifted = season.Measures.Where(m => season.Trend(m).RetestShift?.Mean.Interval is { } i && !i.Contains(0)).Select(Words.Short).ToList();
+        var retested = season.Measures.Where(m => season.Trend(m).RetestShift?.Mean.Interval is not null).ToList();
+        string[] shifted = [.. retested.Where(m => !season.Trend(m).RetestShift!.Mean.Interval!.Value.Contains(0)).Select(Words.Short)];
         return "Means are those of these players, by a mixed model that lets nobody count double for turning up more often. "
             + "What hits everybody alike on one day (surface, device, weather, practice in the test) is in a mean and not in its interval."
-            + (shifted.Count == 0 ? " Between the retest days, when nobody trained, no mean clearly moved." : $" Between the retest days, when nobody trained, the mean of {Words.List(shifted)} moved all the same.")
+            + (retested.Count == 0 ? " No retest days are set, so how far a day alone moves a mean is not known."
+                : shifted.Length == 0 ? " Between the retest days, when nobody trained, no mean clearly moved." : $" Between the retest days, when nobody trained, the mean of {Words.List(shifted)} moved all the same.")
             + (without.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" Not drawn: {Words.List(without)}, for want of a smallest worthwhile change."));
     }
 }

@@ -17,7 +17,7 @@ internal static class TookPartBlock
             .Number("Tested", "", 0, d => Tested(d).Count)
             .Number("Squad", "", 0, _ => season.Squad.Count)
             .Text("Not fully available", d => Out(season, d))
-            .Number("Missing without a word", "", 0, d => Missing(season, d)));
+            .Number("Absent, no reason noted", "", 0, d => Missing(season, d)));
         var never = season.Squad.Where(a => season.Days.All(d => !Tested(d).Contains(a.Id))).ToList();
         var once = season.Squad.Where(a => season.Days.Count(d => Tested(d).Contains(a.Id)) == 1).ToList();
         List<Block> blocks = [days];

@@ -20,9 +20,9 @@ internal static class TransferBlock
         return new Section(Title, study.Sentence,
             Matrix(study),
             new Note("Correlation of players' gains over the season, as measured, with an interval that holds for all pairs together; +1: who gained more than the squad in one gained more in the other, 0: nothing. What the calendar gave to everybody and what one good day gives to both tests is taken off. A gain is an improvement: less time counts as gain."),
-            new Folded($"All {study.Pairs.Count} pairs as a picture", [Picture(study)]),
+            new Folded($"All {study.Pairs.Count} pairs as a picture", [Picture(study)]) { ScreenOnly = true },
             new Folded("Behind each pair: calendar, errors, starting level and training age, slopes", TransferTables.Of(season, study)),
-            new Folded("Each pair in one sentence", [Sentences(study)]));
+            new Folded("Each pair in one sentence", [Sentences(study)]) { ScreenOnly = true });
     }
 
     private static DataTable Matrix(TransferStudy study) => DataTable.Of("Gains in the weight room beside gains on the field", study.WeightRoom, t =>
@@ -33,7 +33,7 @@ internal static class TransferBlock
 
     private static Cell Shown(TransferPair pair)
         => pair.Gains is not { } gains ? new Cell(null, "too few players")
-            : new Cell(Figures.Signed(gains.Value, 2), $"{Figures.Limits(pair.Simultaneous?.Low, pair.Simultaneous?.High, 2, signed: true)} {Says(pair)}".Trim(), ToneOf(pair));
+            : new Cell(Figures.Signed(gains.Value, 2), $"{Figures.Limits(pair.Simultaneous?.Low, pair.Simultaneous?.High, 2, signed: true)} {Says(pair).Replace(' ', '\u00a0')}".Trim(), ToneOf(pair));
 
     private static Tone ToneOf(TransferPair pair) => pair.Verdict switch { TransferVerdict.WentTogether => Tone.Gain, TransferVerdict.WentOpposite => Tone.Loss, _ => Tone.Plain };
 
@@ -42,7 +42,7 @@ internal static class TransferBlock
         TransferVerdict.WentTogether => pair.SharedInputs.Count > 0 ? "went together, partly arithmetic" : "went together",
         TransferVerdict.WentOpposite => "went opposite ways",
         TransferVerdict.AgainstStrongLink => "no strong link",
-        TransferVerdict.NoSpreadSeen => "no spread to see it in",
+        TransferVerdict.NoSpreadSeen => "gains too alike to tell",
         TransferVerdict.NotComputed => "not computed",
         _ => "cannot tell yet",
     };

@@ -22,7 +22,7 @@ internal static class TrendBlock
             "The line is the mean of the players with its 95\u2009% interval, the thin lines behind are single players.",
             [new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, m.Label))),
             GroupTable(season),
-            .. season.Headlines.Where(m => season.Trend(m).Groups.Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.Trend(m).Groups.Select(g => Panel(season, m, g.Group, g.Group!)))])),
+            .. season.Headlines.Where(m => season.Trend(m).Groups.Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.Trend(m).Groups.Select(g => Panel(season, m, g.Group, g.Group!)))]) { ScreenOnly = true }),
             new Note(first.Periods.Rule)]);
     }
 

@@ -6,13 +6,13 @@ using Analytics.Statistics.Change;
 
 namespace Analytics.Notebooks.WholeSeason;
 
-/// <summary>Verdicts in table cells: the words of the charts and their tone.</summary>
+/// <summary>Verdicts in table cells: the words of the charts, kept on one line, and their tone.</summary>
 internal static class Verdicts
 {
     public static (string Text, Tone Tone) Words(Metric metric, Verdict verdict, bool errorKnown)
     {
         // The row only lends its words and its tone.
         var row = new ChangeRow("", 0, null, null, Directions.Of(metric, verdict, errorKnown));
-        return (row.Words, row.Tone);
+        return (row.Words.Replace(' ', '\u00a0'), row.Tone);
     }
 }

@@ -39,5 +39,12 @@ public class BatchSummaryTests
         Assert.EndsWith("… stopped at cell 3: Exception: no", line, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Complaints_MessageWrittenForTheReader_StandsWithoutTheKindOfError()
+    {
+        var failed = new BatchFailure(new("x", "x"), "cell 2", new CellFailure("SeasonException", "day is 'June'; use \"latest\".", 7, []), "/out/x.html");
+        Assert.Equal("x stopped at cell 2, line 7: day is 'June'; use \"latest\".", BatchSummary.Complaints(Good with { Failed = [failed] }, []).First());
+    }
+
     private static List<BatchItem> Items(int count) => [.. Enumerable.Range(1, count).Select(i => new BatchItem($"P{i}", $"P{i}"))];
 }

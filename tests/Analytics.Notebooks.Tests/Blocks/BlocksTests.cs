@@ -37,6 +37,14 @@ public sealed class BlocksTests
     }
 
     [Fact]
+    public void Folded_ScreenOnly_IsMarkedForTheSheetThatPrintsItsLineOnly()
+    {
+        Assert.Equal("fo scr", Parse(new Folded("Pictures", [new Note("a")]) { ScreenOnly = true }).Element("details")!.Attribute("class")!.Value);
+        Assert.Equal("fo", Parse(new Folded("Tables", [new Note("a")])).Element("details")!.Attribute("class")!.Value);
+        Assert.Contains(".rb .scr:not([open])::details-content{display:none}", Sheet.Css, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Answers_None_AsksForTheHonestSentence()
     {
         var error = Assert.Throws<ArgumentException>(() => new Answers());

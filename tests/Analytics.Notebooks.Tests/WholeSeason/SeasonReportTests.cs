@@ -23,9 +23,33 @@ public sealed class SeasonReportTests
         var report = SeasonReport.Open(season.Folder);
         var text = report.Answers().ToText();
         Assert.Contains("Squat improved", text, StringComparison.Ordinal);
-        Assert.Contains("12 players clearly gained in something, none clearly lost", text, StringComparison.Ordinal);
+        Assert.Contains("12 players clearly gained in something, none clearly lost.", text, StringComparison.Ordinal);
         Assert.Contains("squat +25.4\u2009kg", text, StringComparison.Ordinal);
         Assert.Matches(@"Back squat 1RM\s+.*clear gain", report.SquadChange().ToText());
+    }
+
+    [Fact]
+    public void Answers_OneLossAmongManyGains_SaysChanceCouldGiveIt()
+    {
+        using var season = ThreeDays(squatGain: 25);
+        var path = Path.Combine(season.Folder, "testing", "2026-03-02", "lifts.csv");
+        File.WriteAllLines(path, File.ReadAllLines(path).Select(l => l.StartsWith("P01;back_squat", StringComparison.Ordinal) ? "P01;back_squat;1;60,0;1;" : l));
+        var text = SeasonReport.Open(season.Folder).Answers().ToText();
+        // 5 % of 48 comparisons are 2.4, half of them losses: 1.2, and there is one.
+        Assert.Contains("11 players clearly gained in something, one clearly lost; chance alone could give as many losses.", text, StringComparison.Ordinal);
+        Assert.Contains("12 clear changes in 48 comparisons (11 better, 1 worse; most gains in squat 11). Had nobody changed, chance alone would give at most 2.4 on average, half of them losses", text, StringComparison.Ordinal);
+        Assert.Contains("Of 4 measures: keep\u00a01, cannot tell yet for\u00a03.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SquadChange_NoRetestDays_ClaimsNothingAboutThem()
+    {
+        using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12").Day("2026-03-02", wobble: 2);
+        var text = SeasonReport.Open(season.Folder).SquadChange().ToText();
+        Assert.Contains("No retest days are set, so how far a day alone moves a mean is not known.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Between the retest days", text, StringComparison.Ordinal);
+        using var retested = ThreeDays();
+        Assert.Contains("Between the retest days", SeasonReport.Open(retested.Folder).SquadChange().ToText(), StringComparison.Ordinal);
     }
 
     [Fact]
