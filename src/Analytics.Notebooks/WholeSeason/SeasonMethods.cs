@@ -40,7 +40,7 @@ internal static class SeasonMethods
 
     public static Block Cautions(SeasonContext season)
     {
-        string[] own = [.. season.Measures.SelectMany(m => season.Trend(m).Remarks.Select(r => $"{m.Label}: {r}")).Distinct().Take(6)];
+        string[] own = [.. season.Measures.SelectMany(m => season.Trend(m).Remarks.Select(r => $"{m.Label}: {r}")).Distinct()];
         return new Together(
             new Cautions(
                 "These estimates support a qualified coach's judgement; they are not medical advice and predict no injury. Local rules and licensed staff come first.",
