@@ -43,7 +43,7 @@ internal static class SeasonAnswers
     {
         var changes = season.Measures.Where(m => m.Better != Direction.Neither).Select(season.Change).ToList();
         var judged = changes.Sum(PlayersBlock.Judged);
-        if (judged == 0) return new("Who changed: cannot tell yet.", "No player did a test with a known error on two occasions. Test twice within one week to learn the error of your tests.", Tone.Muted);
+        if (judged == 0) return new("Who changed: cannot tell yet.", $"No player did a test with a known error on two occasions.{(season.Profile.Retests.Count > 0 ? " Testing days of one week are one occasion." : " Test twice within one week to learn the error of your tests.")}", Tone.Muted);
         int gained = Count(Verdict.ClearGain), lost = Count(Verdict.ClearLoss), flags = changes.Sum(c => c.Gains + c.Losses);
         var chance = ChanceFlags.OfSquad(
             changes.SelectMany(c => c.Athletes.Where(a => a.Reason is null).Select(a => a.AthleteId)).Distinct().Count(), changes.Count(c => PlayersBlock.Judged(c) > 0),
