@@ -58,6 +58,10 @@ public sealed record TrainingDose : Result
     /// <summary>Mean strain over the computable weeks in AU; null without one.</summary>
     public double? MeanStrainAu => Weeks.Average(w => w.Load.StrainAu);
 
+    /// <summary>Mean volume-load of the covered weeks in kg, weeks without a set as 0; null when no set was written down in any. Weeks cut by the ends of the period are left out.</summary>
+    public double? MeanVolumeKilograms
+        => Weeks.Any(w => w.Volume is not null) ? Weeks.Sum(w => w.Volume?.Total.Kilograms ?? 0) / WeeksCovered : null;
+
     /// <summary>Divisor of the SD of the daily loads.</summary>
     public required SdDivisor Divisor { get; init; }
 

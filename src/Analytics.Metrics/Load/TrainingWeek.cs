@@ -1,12 +1,15 @@
 namespace Analytics.Metrics.Load;
 
-/// <summary>One week of an athlete: load and jump contacts.</summary>
+/// <summary>One week of an athlete: load, jump contacts and sets lifted.</summary>
 /// <param name="Load">Load of the week.</param>
 /// <param name="Contacts">Jump contacts of the week.</param>
 public sealed record TrainingWeek(WeekLoad Load, WeekContacts Contacts)
 {
     /// <summary>First day of the week.</summary>
     public DateOnly Monday => Load.Monday;
+
+    /// <summary>Sets lifted in the week; null when no set was written down.</summary>
+    public VolumeLoad? Volume { get; init; }
 
     /// <summary>Sessions of the week.</summary>
     public int Sessions => Load.Sessions;
@@ -23,7 +26,9 @@ public sealed record TrainingWeek(WeekLoad Load, WeekContacts Contacts)
         var weeks = new List<TrainingWeek>();
         var first = WeekLoad.MondayOf(from);
         for (var monday = first < from ? first.AddDays(7) : first; monday.AddDays(7) <= to; monday = monday.AddDays(7))
-            weeks.Add(new(WeekLoad.Of(monday, byWeek[monday], divisor), WeekContacts.Of(monday, byWeek[monday])));
+            weeks.Add(new(WeekLoad.Of(monday, byWeek[monday], divisor), WeekContacts.Of(monday, byWeek[monday])) { Volume = Sets([.. byWeek[monday].SelectMany(s => s.Exercises)]) });
         return weeks;
     }
+
+    private static VolumeLoad? Sets(List<ExerciseSets> exercises) => exercises.Count > 0 ? VolumeLoad.Of(exercises) : null;
 }

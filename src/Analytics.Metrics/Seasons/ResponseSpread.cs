@@ -43,7 +43,7 @@ public sealed record ResponseSpread
         var mean = whole.Count > 0
             ? MeanChange.Of([.. whole.Select(a => a.Difference)], change.Rule.Level).WithSharedError(whole.Average(a => a.SharedError))
             : null;
-        var why = whole.Count < Fewest ? $"{whole.Count} athletes were tested over the whole season; {Fewest} are needed"
+        var why = whole.Count < Fewest ? $"{whole.Count} {(whole.Count == 1 ? "athlete was" : "athletes were")} tested over the whole season; {Fewest} are needed"
             : !change.Reliability.HoldsDayToDayVariation ? $"no error between days is known ({change.Reliability.Basis})"
             : whole.Exists(a => a.Change is null) ? "the error of some changes is not known"
             : null;

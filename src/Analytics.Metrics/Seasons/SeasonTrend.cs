@@ -68,7 +68,7 @@ public sealed record SeasonTrend
             var (value, low, high) = (Number(shift.Value), Number(interval.Low), Number(interval.High));
             yield return interval.Contains(0)
                 ? $"Check by the retest days: the mean of the squad moved by {value} ({low} to {high}) {Values.Metric.Unit} between them, which may be nothing."
-                : $"Check by the retest days: the mean of the squad moved by {value} ({low} to {high}) {Values.Metric.Unit} between them without any training. A season change of that size may be the day's.";
+                : $"Check by the retest days: the mean of the squad moved by {value} ({low} to {high}) {Values.Metric.Unit} between them, when no true change is expected. A season change of that size may be the day's.";
         }
     }
 
@@ -84,7 +84,9 @@ public sealed record SeasonTrend
         var groups = profile.Squad.GroupBy(m => m.Id, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Group, StringComparer.Ordinal);
         var (proportional, why) = ScaleOf(values, reliability);
         var rows = TrendRows.Of(values, reliability, periods, groups, proportional);
-        var trend = rows.All.Count > 0 && periods.All.Count > 1 ? SquadTrend.Of(rows.All, values.Metric.Label, profile.Rule.Level) : null;
+        // Said here in the metric's own words: the model would speak of logarithms.
+        var alike = rows.All.Count > 1 && rows.All.All(r => r.Value == rows.All[0].Value);
+        var trend = rows.All.Count > 0 && periods.All.Count > 1 && !alike ? SquadTrend.Of(rows.All, values.Metric.Label, profile.Rule.Level) : null;
         var worthwhile = FirstValues.Worthwhile(profile, values, periods, reliability);
         var courses = new TrendCourses(profile, values.Metric, periods, rows, trend, worthwhile, proportional);
         return new()
@@ -101,7 +103,7 @@ public sealed record SeasonTrend
             Reliability = reliability,
             Rule = profile.Rule,
             HasOwnSlopes = trend?.HasRandomSlopes ?? false,
-            Remarks = trend?.Remarks ?? [],
+            Remarks = trend?.Remarks ?? (alike ? ["All values are the same, so there is no trend to fit."] : []),
         };
     }
 

@@ -150,6 +150,6 @@ public sealed record TestQuality
         if (squad.Count == 0 || values.Dates.Count == 0) return 0;
         var known = squad.Select(m => m.Id).ToHashSet(StringComparer.Ordinal);
         List<int> counts = [.. values.Values.GroupBy(v => v.Date).Select(g => g.Count(v => known.Contains(v.AthleteId))).Order()];
-        return (double)counts[counts.Count / 2] / squad.Count;
+        return (counts[(counts.Count - 1) / 2] + counts[counts.Count / 2]) / 2.0 / squad.Count;
     }
 }

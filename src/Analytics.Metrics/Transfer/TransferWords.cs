@@ -32,7 +32,7 @@ internal static class TransferWords
     public static string OfAll(IReadOnlyList<TransferPair> pairs, double chance, double level)
     {
         var judged = pairs.Where(p => p.Gains?.P is not null).ToList();
-        if (judged.Count == 0) return "Whether weight-room gains reached the field cannot be told: no pair of measures has enough players with gains in both.";
+        if (judged.Count == 0) return "Whether weight-room gains reached the field cannot be told: no pair of measures has enough players with gains in both that differ between players.";
         var (least, most) = (judged.Min(p => p.Athletes), judged.Max(p => p.Athletes));
         var players = string.Create(CultureInfo.InvariantCulture, $"{(least == most ? $"{least}" : $"{least} to {most}")} players");
         var together = judged.Where(p => p.Verdict == TransferVerdict.WentTogether).ToList();

@@ -52,7 +52,7 @@ internal static class ChangeAnswer
     }
 
     private static string WhatHelps(List<PageMeasure> judged)
-        => judged.Exists(m => m.Change!.Verdict == Verdict.CannotTellYet) ? "More training time, or testing twice within a week, would tell." : "";
+        => judged.Exists(m => m.Change!.Verdict == Verdict.CannotTellYet) ? "More training time, or testing twice within a week, may tell." : "";
 
     // At most, since the rule asks for more than an interval off zero.
     private static string Chance(List<PageMeasure> judged) => string.Create(CultureInfo.InvariantCulture,

@@ -21,7 +21,7 @@ internal static class StandingStrips
         var group = page.Player.Group;
         var lead = page.Measures.All(m => m.Against is null) ? "Too few players did these tests to compare you without showing others' results. Your own values:"
             : small && page.Measures.Any(m => m.Against is { IsGroup: false })
-                ? $"Fewer than {Words.Count(SquadBook.FewestCompared)} in your group did {(page.Measures.All(m => m.Against is not { IsGroup: true }) ? "these tests" : "some tests")}; the whole squad stands there instead. Positions differ, so read it loosely."
+                ? $"Too few in your group did {(page.Measures.All(m => m.Against is not { IsGroup: true }) ? "these tests" : "some tests")}; the whole squad stands there instead. Positions differ, so read it loosely."
                 : $"Against the middle of your group{(group.Length > 0 ? ", " + group : "")}. It is no ranking: the page knows no other player's value.";
         var end = End(page);
         return new Section(title, lead, new StripSheet(title, "You (95\u2009% range)", "Middle (two in three)", Ground(end), Axis(), Key(page), [.. page.Measures.Select(m => Line(page, m, end))]) { Kind = "sd" });

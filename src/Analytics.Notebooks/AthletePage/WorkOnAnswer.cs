@@ -1,4 +1,5 @@
 using System.Globalization;
+using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
@@ -29,6 +30,10 @@ internal static class WorkOnAnswer
             + $"That the gap is large enough to matter is {PageWords.Sure(need.Probability)} sure.";
     }
 
+    // Who did a lift, a jump and a sprint today is not told to do them.
+    private static bool DidThem(PlayerPage page)
+        => new[] { Quality.MaximalStrength, Quality.ExplosivePower, Quality.Acceleration }.All(q => page.Measures.Any(m => m.Metric.Quality == q && m.Latest.Date == page.Today));
+
     private static string First(PlayerPage page)
         => page.Measures.Any(m => m.Change?.Verdict == Verdict.ClearLoss) ? "Health and sleep come first (see left). " : "";
 
@@ -47,7 +52,7 @@ internal static class WorkOnAnswer
                 string.Create(CultureInfo.InvariantCulture, $"Of the {Words.Count(page.Need.Looks)} qualities tested none is behind the middle of your group with {Figures.Percent(page.NeedThreshold)} or more probability. Tests twice within a week would show smaller gaps."), Tone.Muted),
             "tests of the same quality disagree" => new("What to work on: the tests cannot say yet.",
                 "Two tests of the same quality disagree. What would help: both of them again on the next testing day, rested.", Tone.Muted),
-            { } why => new("What to work on: the tests cannot say yet.", $"{Words.Capital(why)}. What would help: a squat or bench press, a jump and a 10-yard sprint on one day, and tests twice within a week.", Tone.Muted),
+            { } why => new("What to work on: the tests cannot say yet.", $"{Words.Capital(why)}. {(DidThem(page) ? "The others are too few in your group, or too alike, to say more. Your own changes and loads stand below." : "What would help: a squat or bench press, a jump and a 10-yard sprint on one day.")}", Tone.Muted),
             null => new("What to work on: the tests cannot say yet.", "Ask your coach.", Tone.Muted),
         };
     }

@@ -14,6 +14,9 @@ internal static class DoseBlock
     // A sheet with a few gaps still tells how much a player did compared with others.
     private const double LeastShare = 0.8;
 
+    private static readonly string Gaps = string.Create(CultureInfo.InvariantCulture,
+        $"A session without rating, minutes or contacts counts as the player's mean one where at least {100 * LeastShare:0} % of his sessions have them; else he is left out there.");
+
     public static Block Of(SeasonContext season, TrainedStretch trained)
     {
         DoseMeasure[] doses = [DoseMeasure.SessionLoad, DoseMeasure.VolumeLoad, DoseMeasure.JumpContacts];
@@ -27,7 +30,7 @@ internal static class DoseBlock
             foreach (var dose in doses) t.Numeric(Words.Capital(dose.Name()), "", g => Shown(g.First(p => p.Dose == dose)));
         });
         return new Folded($"Who did more and who changed: {pairs.Count} pairs, none picked",
-            [table, new Note(Chance(looks)), new Note(LoadCautions.Description)]);
+            [table, new Note(Chance(looks)), new Note(Gaps), new Note(LoadCautions.Description)]);
     }
 
     private static Cell Shown((Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair, double? Adjusted) look)

@@ -64,7 +64,7 @@ internal static class LoadBlock
             .Number("Monotony", "", 2, r => Mean(r.Doses, d => d.MeanMonotony))
             .Number("Strain", "AU", 0, r => Mean(r.Doses, d => d.MeanStrainAu))
             .Number("Jump contacts", "", 0, r => Mean(r.Doses, d => d.Weeks.Where(w => w.Sessions > 0).Average(w => (double?)w.Contacts.Total)))
-            .Number("Volume-load", mass, 0, r => Mean(r.Doses, d => d.WeeksCovered > 0 ? d.Volume?.Total.Kilograms * perKilogram / d.WeeksCovered : null)));
+            .Number("Volume-load", mass, 0, r => Mean(r.Doses, d => d.MeanVolumeKilograms * perKilogram)));
     }
 
     private static double? Mean(IEnumerable<TrainingDose> doses, Func<TrainingDose, double?> value) => doses.Average(value);

@@ -23,7 +23,7 @@ internal static class ResponseBlock
                 .Numeric("Mean change", "", s => Mean(season, s.Metric, s.Spread))
                 .Numeric("SD of true changes", "", s => Spread(season, s.Metric, s.Spread))
                 .Text("What it says", s => new Cell(Says(s.Spread)))),
-            new Note("An SD below zero is printed as such: the scatter was smaller than test error explains, which happens by chance when players respond alike."));
+            new Note("An SD below zero is printed as such: the scatter was smaller than test error explains, which happens by chance when players respond alike. The interval of the mean change here is that for others like these players: how differently they responded is in it, so it is wider than that of the squad further up."));
     }
 
     private static Cell Mean(SeasonContext season, Metric metric, ResponseSpread spread)

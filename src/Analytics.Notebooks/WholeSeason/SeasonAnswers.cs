@@ -19,7 +19,8 @@ internal static class SeasonAnswers
     {
         var moved = season.Headlines.Where(m => season.Trend(m).Squad.OverSeason is not null).ToList();
         if (moved.Count == 0)
-            return new("Did the squad change: cannot tell yet.", season.Days.Count < 2 ? "One testing day is a starting point, not yet a change." : "No measure was done on two occasions by enough players.", Tone.Muted);
+            return new("Did the squad change: cannot tell yet.", season.Days.Count < 2 ? "One testing day is a starting point, not yet a change."
+                : season.Measures.Count == 0 ? "No measure was done on two occasions by enough players." : "No trend could be fitted: too few players, or values that do not vary.", Tone.Muted);
         List<string> parts = [];
         Say(Verdict.ClearGain, "improved");
         Say(Verdict.ClearLoss, "got worse");
@@ -42,7 +43,7 @@ internal static class SeasonAnswers
     {
         var changes = season.Measures.Where(m => m.Better != Direction.Neither).Select(season.Change).ToList();
         var judged = changes.Sum(PlayersBlock.Judged);
-        if (judged == 0) return new("Who changed: cannot tell yet.", "No player did a test with a known error on two occasions. Test twice within one week to learn the error of your tests.", Tone.Muted);
+        if (judged == 0) return new("Who changed: cannot tell yet.", $"No player did a test with a known error on two occasions.{(season.Profile.Retests.Count > 0 ? " Testing days of one week are one occasion." : " Test twice within one week to learn the error of your tests.")}", Tone.Muted);
         int gained = Count(Verdict.ClearGain), lost = Count(Verdict.ClearLoss), flags = changes.Sum(c => c.Gains + c.Losses);
         var chance = ChanceFlags.OfSquad(
             changes.SelectMany(c => c.Athletes.Where(a => a.Reason is null).Select(a => a.AthleteId)).Distinct().Count(), changes.Count(c => PlayersBlock.Judged(c) > 0),
@@ -67,9 +68,12 @@ internal static class SeasonAnswers
         if (season.Transfer is not { Judged: > 0 } study)
             return new("Did it reach the field: cannot tell yet.", season.Transfer?.Sentence ?? "It takes a weight-room and a field measure done on two occasions by enough players.", Tone.Muted);
         var together = study.Pairs.Where(p => p.Verdict == TransferVerdict.WentTogether).ToList();
-        var conclusion = together.Count == 0 ? "Did weight-room gains reach the field: no evidence either way."
+        var opposite = study.Pairs.Where(p => p.Verdict == TransferVerdict.WentOpposite).ToList();
+        var conclusion = together.Count == 0 && opposite.Count > 0 ? $"Gains in {Words.Short(opposite[0].WeightRoom.Metric)} went with smaller gains or losses in {Words.Short(opposite[0].Field.Metric)}{(opposite.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $", and {opposite.Count - 1} pairs more") : "")}."
+            : together.Count == 0 && study.Pairs.Any(p => p.Verdict == TransferVerdict.AgainstStrongLink) ? "Did weight-room gains reach the field: no evidence that they did; in some pairs the data speak against a strong link."
+            : together.Count == 0 ? "Did weight-room gains reach the field: no evidence either way."
             : $"Gains in {Words.List([.. together.Take(2).Select(p => $"{Words.Short(p.WeightRoom.Metric)} went with gains in {Words.Short(p.Field.Metric)}")])}{(together.Count > 2 ? string.Create(CultureInfo.InvariantCulture, $", and {together.Count - 2} pairs more") : "")}.";
-        return new(conclusion, study.Sentence, together.Count > 0 ? Tone.Gain : Tone.Muted);
+        return new(conclusion, study.Sentence, together.Count > 0 ? Tone.Gain : opposite.Count > 0 ? Tone.Loss : Tone.Muted);
     }
 
     private static Answer Tests(SeasonContext season)

@@ -27,7 +27,7 @@ internal static class SeasonMethods
                 ("Change of a player", "His last value less his baseline, the mean of both days where he did both of a retest. Its error is the typical error, less where values were averaged; the equation's error is added where a maximum was estimated."),
                 ("Verdicts", season.Profile.Rule.Statement),
                 ("Too small to matter", $"A change under {season.Profile.WorthwhileShare.ToString(CultureInfo.InvariantCulture)} of the spread between players of the same group at the start, test error taken off, or a figure the coach has set."),
-                ("By chance", "The number of flags that would be raised at most on average if nobody had changed: comparisons times the rule's largest rate of false flags."),
+                ("By chance", "The number of flags that would be raised at most on average if nobody had changed: comparisons times the rule's largest rate of false flags. \u201CSeldom\u201D is a number passed at most once in 40 such seasons if comparisons were independent; measures of one run and a shared typical error move together, so it is passed more often than that."),
                 ("Spread of true changes", "Variance of the changes less that of test error. [atkinsonbatterham2015] [hopkins2015]"),
                 ("Transfer", "A straight line through all days of each player, day effects taken off; the correlation of these gains, the covariance that good days give to both tests taken off; jackknife by player on Fisher's scale. p adjusted by Holm for the number of pairs, intervals widened for it. [holm1979] [bakdash2017]"),
                 ("Load", $"Session load is the session's rating times its minutes; monotony is the mean of the daily loads of a week over their SD (divisor {(TrainedStretch.Divisor == SdDivisor.Sample ? "n \u2212 1" : "n")}), rest days as 0; strain is total times monotony. A week with a session that was not rated is not computed; seven equal days give no monotony. [foster1998] [foster2001]"),
@@ -40,7 +40,7 @@ internal static class SeasonMethods
 
     public static Block Cautions(SeasonContext season)
     {
-        string[] own = [.. season.Measures.SelectMany(m => season.Trend(m).Remarks.Select(r => $"{m.Label}: {r}")).Distinct().Take(6)];
+        string[] own = [.. season.Measures.SelectMany(m => season.Trend(m).Remarks.Select(r => $"{m.Label}: {r}")).Distinct()];
         return new Together(
             new Cautions(
                 "These estimates support a qualified coach's judgement; they are not medical advice and predict no injury. Local rules and licensed staff come first.",

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Seasons;
 using Analytics.Notebooks.Blocks;
@@ -16,10 +15,9 @@ internal static class SquadChangeBlock
         if (season.Measures.Count == 0)
             return new Section("Did the squad change?", "No measure was done on two occasions by enough players, so no change can be told.");
         var rows = season.Measures.Select(m => Row(season, m)).OfType<ChangeRow>().ToList();
-        string[] without = [.. season.Measures.Where(m => Row(season, m) is null).Select(Words.Short)];
         return new Section("Did the squad change?",
             "Mean change from the first occasion to the last. One step of the axis is the smallest change that matters in that measure; to the right is better.",
-            rows.Count == 0 ? new Note("No smallest worthwhile change is known for any measure.") : new ChangePlot
+            rows.Count == 0 ? new Note("Nothing can be drawn on this axis." + NotDrawn(season)) : new ChangePlot
             {
                 Title = "Season change of the squad against what matters",
                 NameHead = "Measure",
@@ -27,7 +25,7 @@ internal static class SquadChangeBlock
                 Axis = new Axis("smallest worthwhile changes", "", 1, Better.Higher),
                 TooSmall = 1,
                 Rows = rows,
-                Remark = Remark(season, without),
+                Remark = Remark(season),
             });
     }
 
@@ -46,14 +44,25 @@ internal static class SquadChangeBlock
         };
     }
 
-    private static string Remark(SeasonContext season, string[] without)
-    {
-        var retested = season.Measures.Where(m => season.Trend(m).RetestShift?.Mean.Interval is not null).ToList();
-        string[] shifted = [.. retested.Where(m => !season.Trend(m).RetestShift!.Mean.Interval!.Value.Contains(0)).Select(Words.Short)];
-        return "Means are those of these players, by a mixed model that lets nobody count double for turning up more often. "
+    private static string Remark(SeasonContext season)
+        => "Means are those of these players, by a mixed model that lets nobody count double for turning up more often. "
             + "What hits everybody alike on one day (surface, device, weather, practice in the test) is in a mean and not in its interval."
-            + (retested.Count == 0 ? " No retest days are set, so how far a day alone moves a mean is not known."
-                : shifted.Length == 0 ? " Between the retest days, when nobody trained, no mean clearly moved." : $" Between the retest days, when nobody trained, the mean of {Words.List(shifted)} moved all the same.")
-            + (without.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" Not drawn: {Words.List(without)}, for want of a smallest worthwhile change."));
+            + RetestShift(season) + NotDrawn(season);
+
+    private static string RetestShift(SeasonContext season)
+    {
+        var looked = season.Measures.Where(m => season.Trend(m).RetestShift?.Mean.Interval is not null).ToList();
+        if (looked.Count == 0) return " No retest of enough players shows how far that may go.";
+        string[] shifted = [.. looked.Where(m => !season.Trend(m).RetestShift!.Mean.Interval!.Value.Contains(0)).Select(Words.Short)];
+        return shifted.Length == 0 ? " Between the retest days, when no true change is expected, no mean clearly moved."
+            : $" Between the retest days, when no true change is expected, the mean of {Words.List(shifted)} moved all the same.";
+    }
+
+    private static string NotDrawn(SeasonContext season)
+    {
+        string[] noModel = [.. season.Measures.Where(m => season.Trend(m).Squad.OverSeason is null).Select(Words.Short)];
+        string[] noSize = [.. season.Measures.Where(m => season.Trend(m).Squad.OverSeason is not null && Row(season, m) is null).Select(Words.Short)];
+        return (noModel.Length == 0 ? "" : $" Not drawn: {Words.List(noModel)}, since no trend could be fitted.")
+            + (noSize.Length == 0 ? "" : $" Not drawn: {Words.List(noSize)}, for want of a smallest worthwhile change; there a change is called clear when its interval leaves out 0.");
     }
 }

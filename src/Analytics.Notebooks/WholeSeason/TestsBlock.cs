@@ -51,9 +51,11 @@ internal static class TestsBlock
     {
         var unit = season.Unit(quality.Metric);
         var decimals = unit.Decimals + 1;
+        // A published error of unknown size has no interval, not one without width.
+        var limits = quality.TypicalErrorInterval is { } i && i.High > i.Low ? Look.Figures.Limits(unit.Of(i.Low), unit.Of(i.High), decimals) : "";
         var source = quality.Reliability.HoldsDayToDayVariation ? quality.Reliability.Basis : $"{quality.Reliability.Basis}; a lower bound";
         return quality.TypicalError is { } error
-            ? new Cell(Look.Figures.Plain(unit.Of(error), decimals, unit.Symbol), $"{Look.Figures.Limits(unit.Of(quality.TypicalErrorInterval?.Low), unit.Of(quality.TypicalErrorInterval?.High), decimals)} {source}".Trim())
+            ? new Cell(Look.Figures.Plain(unit.Of(error), decimals, unit.Symbol), $"{limits} {source}".Trim())
             : new Cell(null, "no error known");
     }
 

@@ -20,9 +20,15 @@ internal static class TransferBlock
         return new Section(Title, study.Sentence,
             Matrix(study),
             new Note("Correlation of players' gains over the season, as measured, with an interval that holds for all pairs together; +1: who gained more than the squad in one gained more in the other, 0: nothing. What the calendar gave to everybody and what one good day gives to both tests is taken off. A gain is an improvement: less time counts as gain."),
-            new Folded($"All {study.Pairs.Count} pairs as a picture", [Picture(study)]) { ScreenOnly = true },
+            study.Judged == 0 ? new Together() : new Folded($"{Computed(study)} as a picture", [Picture(study)]) { ScreenOnly = true },
             new Folded("Behind each pair: calendar, errors, starting level and training age, slopes", TransferTables.Of(season, study)),
             new Folded("Each pair in one sentence", [Sentences(study)]) { ScreenOnly = true });
+    }
+
+    private static string Computed(TransferStudy study)
+    {
+        var count = study.Pairs.Count(p => p.Gains is not null);
+        return count == study.Pairs.Count ? $"All {count} pairs" : $"The {count} of {study.Pairs.Count} pairs that could be computed";
     }
 
     private static DataTable Matrix(TransferStudy study) => DataTable.Of("Gains in the weight room beside gains on the field", study.WeightRoom, t =>
@@ -32,7 +38,7 @@ internal static class TransferBlock
     });
 
     private static Cell Shown(TransferPair pair)
-        => pair.Gains is not { } gains ? new Cell(null, "too few players")
+        => pair.Gains is not { } gains ? new Cell(null, "not computed")
             : new Cell(Figures.Signed(gains.Value, 2), $"{Figures.Limits(pair.Simultaneous?.Low, pair.Simultaneous?.High, 2, signed: true)} {Says(pair).Replace(' ', '\u00a0')}".Trim(), ToneOf(pair));
 
     private static Tone ToneOf(TransferPair pair) => pair.Verdict switch { TransferVerdict.WentTogether => Tone.Gain, TransferVerdict.WentOpposite => Tone.Loss, _ => Tone.Plain };
@@ -51,6 +57,7 @@ internal static class TransferBlock
     {
         Still = true,
         Title = "Gain with gain, every pair",
+        Remark = "The intervals hold for all pairs together at 95\u2009%, so each is wider than that of a pair looked at alone.",
         NameHead = "Pair",
         Axis = new Axis("correlation of gains", "", 2),
         Rows = [.. study.Pairs.Where(p => p.Gains is not null).Select(p => new IntervalRow(

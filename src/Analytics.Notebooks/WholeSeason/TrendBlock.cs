@@ -1,3 +1,4 @@
+using System.Globalization;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Seasons;
 using Analytics.Notebooks.Blocks;
@@ -7,6 +8,7 @@ using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Notebooks.Units;
 using Analytics.Statistics.Change;
+using Analytics.Statistics.Multiplicity;
 using TrendPoint = Analytics.Notebooks.Charts.TrendPoint;
 
 namespace Analytics.Notebooks.WholeSeason;
@@ -22,6 +24,7 @@ internal static class TrendBlock
             "The line is the mean of the players with its 95\u2009% interval, the thin lines behind are single players.",
             [new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, m.Label))),
             GroupTable(season),
+            .. ByChance(season),
             .. season.Headlines.Where(m => season.Trend(m).Groups.Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.Trend(m).Groups.Select(g => Panel(season, m, g.Group, g.Group!)))]) { ScreenOnly = true }),
             new Note(first.Periods.Rule)]);
     }
@@ -58,6 +61,16 @@ internal static class TrendBlock
             t.Numeric(Words.Head(metric), unit.Symbol, g => Change(metric, g is null ? trend.Squad : trend.Groups.FirstOrDefault(c => c.Group == g), unit, decimals));
         }
     });
+
+    // As many looks as groups times measures: some would be called clear had nothing changed.
+    private static IEnumerable<Block> ByChance(SeasonContext season)
+    {
+        var judged = season.Headlines.SelectMany(m => season.Trend(m).Groups).Where(c => c.Reason is null && c.OverSeason is not null).ToList();
+        if (season.Groups.Count < 2 || judged.Count == 0) yield break;
+        var chance = ChanceFlags.Of(judged.Count, season.Profile.Rule.LargestFalseFlagRate);
+        yield return new Note(string.Create(CultureInfo.InvariantCulture,
+            $"Each group is judged by itself: {judged.Count(c => c.Verdict.IsClear())} of {judged.Count} changes of groups are called clear. Had nothing changed, chance alone would give at most {chance.Expected:0.#} on average, seldom more than {chance.High}."));
+    }
 
     private static Cell Change(Metric metric, TrendCourse? course, ShownUnit unit, int decimals)
     {

@@ -67,6 +67,19 @@ public class TrainingDoseTests
         Assert.Contains("not known: no sets written down", none.ToString(), StringComparison.Ordinal);
     }
 
+    // Two whole weeks with 3500 and 7000 kg and one with a session but no set; sets before the first Monday and after the last Sunday are in no week.
+    [Fact]
+    public void Of_VolumeOfAWeek_LeavesOutWhatIsInNoWholeWeek()
+    {
+        SessionWork Squats(DateOnly day, int sets) => new(day) { Exercises = [new("back_squat", sets, 5, Mass.FromKilograms(140))] };
+        var dose = Dose([Squats(From, 20), Squats(Monday, 5), Squats(Monday.AddDays(9), 10), WeekLoadTests.Session(Monday.AddDays(14), 300), Squats(To.AddDays(-1), 20)]);
+        Assert.Equal(3, dose.WeeksCovered);
+        Assert.Equal(3500, dose.MeanVolumeKilograms!.Value, 9);
+        Assert.Equal(38500, dose.Volume!.Total.Kilograms, 9);
+        Assert.Null(Dose([WeekLoadTests.Session(Monday, 300)]).MeanVolumeKilograms);
+        Assert.Null(Dose([Squats(From, 5)]).MeanVolumeKilograms);
+    }
+
     [Fact]
     public void Of_NoSessions_IsNotKnownInEveryMeasure()
     {

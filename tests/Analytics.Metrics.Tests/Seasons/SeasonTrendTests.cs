@@ -25,6 +25,17 @@ public class SeasonTrendTests
     }
 
     [Fact]
+    public void Of_ValuesThatAreAllTheSame_SaysSoInPlainWords()
+    {
+        DateOnly[] dates = [Course.Baseline, Course.March, Course.June];
+        var days = dates.Select(d => (IReadOnlyList<Analytics.Metrics.Trials.AthleteDay>)[.. Course.Squad.Select(m => Invented.Day(m.Id, d, Invented.Number(100)))]).ToList();
+        var trend = SeasonTrend.Of(Course.Profile with { Retests = [] }, SeasonValues.Of(Invented.Metric(), days));
+        Assert.Equal(["All values are the same, so there is no trend to fit."], trend.Remarks);
+        Assert.Null(trend.Squad.OverSeason);
+        Assert.Equal((Verdict.CannotTellYet, "no model could be fitted"), (trend.Squad.Verdict, trend.Squad.Reason));
+    }
+
+    [Fact]
     public void Of_RetestDays_AreOnePointWithBothValues()
     {
         Assert.Equal([Course.Baseline, Course.March, Course.June], s_trend.Squad.Points.Select(p => p.Period.From));

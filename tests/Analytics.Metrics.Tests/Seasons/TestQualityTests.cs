@@ -75,6 +75,14 @@ public class TestQualityTests
         Assert.EndsWith("find out who is missed and why.", quality.Reason, StringComparison.Ordinal);
     }
 
+    // Two days with 12 and 24 of 24: the median of two counts is their mean, 18.
+    [Fact]
+    public void UsableShare_EvenNumberOfDays_IsTheMiddleOfTheTwoInTheMiddle()
+    {
+        var days = new[] { Course.Day(Course.Baseline, 0, i => i <= 12 ? 0 : double.NaN), Course.Day(Course.June, 1, _ => 0) };
+        Assert.Equal(0.75, TestQuality.Of(Course.Profile with { Retests = [] }, SeasonValues.Of(Invented.Metric(), days)).UsableShare, 12);
+    }
+
     // Heavy players jump off a lower box on purpose: nobody is told to test them like the others.
     [Fact]
     public void Of_ManyOnAnotherScale_AreToBeJudgedAmongThemselves()

@@ -114,6 +114,17 @@ public sealed class AthletePageReportTests
         Assert.Contains("you were injured since this test", Open(season, "P01").NextLoads().ToText(), StringComparison.Ordinal);
     }
 
+    // TC36 did squat, jump and sprint that day, in a group of four.
+    [Fact]
+    public void Need_GroupTooSmall_DoesNotAskForTestsThatWereDone()
+    {
+        var page = AthletePageReport.Open(Pages.Demo, "TC36");
+        var text = page.Answers().ToText();
+        Assert.Contains("can be compared, 3 are needed. The others are too few in your group, or too alike, to say more.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("What would help", text, StringComparison.Ordinal);
+        Assert.Contains("Too few in your group did some tests; the whole squad stands there instead.", page.WhereYouStand().ToText(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void NeverTested_SaysTestFirstEverywhere()
     {

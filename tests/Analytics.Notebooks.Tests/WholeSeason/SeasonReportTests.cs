@@ -126,6 +126,7 @@ public sealed class SeasonReportTests
         // 2300 AU, monotony 1.20, strain 2762 with divisor n - 1: computed from the published definition [foster1998].
         Assert.Matches(@"Squad \(12 players\)\s+5\.0\s+100\s+2300\s+1\.20\s+2762\s+100", text);
         Assert.Contains("predict no injury", text, StringComparison.Ordinal);
+        Assert.Contains("counts as the player's mean one where at least 80", text, StringComparison.Ordinal);
     }
 
     [Fact]
