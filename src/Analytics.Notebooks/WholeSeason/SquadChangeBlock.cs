@@ -52,7 +52,7 @@ internal static class SquadChangeBlock
         string[] shifted = [.. retested.Where(m => !season.Trend(m).RetestShift!.Mean.Interval!.Value.Contains(0)).Select(Words.Short)];
         return "Means are those of these players, by a mixed model that lets nobody count double for turning up more often. "
             + "What hits everybody alike on one day (surface, device, weather, practice in the test) is in a mean and not in its interval."
-            + (retested.Count == 0 ? " No retest days are set, so how far a day alone moves a mean is not known."
+            + (retested.Count == 0 ? $" {(season.Data.Settings.Retests.Count == 0 ? "No retest days are set, so how" : "How")} far a day alone moves a mean is not known."
                 : shifted.Length == 0 ? " Between the retest days, when nobody trained, no mean clearly moved." : $" Between the retest days, when nobody trained, the mean of {Words.List(shifted)} moved all the same.")
             + (without.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" Not drawn: {Words.List(without)}, for want of a smallest worthwhile change."));
     }
