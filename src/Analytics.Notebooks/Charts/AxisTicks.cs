@@ -23,7 +23,7 @@ internal sealed record AxisTicks(LinearScale Scale, IReadOnlyList<(double Value,
         foreach (var day in all)
         {
             // Over more than one year the first label of each says which.
-            var text = day.ToString(year == 0 || day.Year == year ? "d MMM" : "d MMM yyyy", CultureInfo.InvariantCulture);
+            var text = day.ToString(year == 0 || day.Year == year ? "d MMM" : "d MMM \u2019yy", CultureInfo.InvariantCulture);
             var (at, half) = (scale.Percent(day.DayNumber) / 100 * narrowest, (TextWidth.Of(text, LabelPixels) / 2) + 4);
             if (at - half < free) continue;
             labels.Add((day.DayNumber, text));

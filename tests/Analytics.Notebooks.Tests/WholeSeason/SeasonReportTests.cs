@@ -107,7 +107,7 @@ public sealed class SeasonReportTests
         using var season = ThreeDays(25);
         var joined = SeasonReport.Open(season.Folder, earlier.Folder);
         Assert.Contains("Season report, 2025 to 2026", joined.Head().ToText(), StringComparison.Ordinal);
-        Assert.Contains(">12 Jan 2025<", joined.Trends().ToHtml(), StringComparison.Ordinal);
+        Assert.Contains(">12 Jan \u201925<", joined.Trends().ToHtml(), StringComparison.Ordinal);
         // The earlier season is left out, so it is not named.
         Assert.Contains("Season report, 2026", SeasonReport.Open(season.Folder, earlier.Folder, from: "2026-01-12").Head().ToText(), StringComparison.Ordinal);
     }
