@@ -43,11 +43,12 @@ public static class SeasonCheckText
         lines.Add("Held back");
         foreach (var file in season.HeldBack.GroupBy(h => h.File))
         {
-            foreach (var held in file.Take(mostPerFile))
+            // One mistake made on every row is read once, under all its places.
+            foreach (var same in file.Take(mostPerFile).GroupBy(h => (h.Reason, h.Remedy)))
             {
-                lines.Add($"  {Place(held)}");
-                lines.Add($"    {OneLine(held.Reason)}");
-                lines.Add($"    To mend it: {OneLine(held.Remedy)}");
+                lines.AddRange(same.Select(h => $"  {Place(h)}"));
+                lines.Add($"    {OneLine(same.Key.Reason)}");
+                lines.Add($"    To mend it: {OneLine(same.Key.Remedy)}");
             }
 
             var more = file.Count() - mostPerFile;

@@ -45,6 +45,22 @@ public sealed class SeasonCheckTextTests
     }
 
     [Fact]
+    public void Lines_OneMistakeOnManyRows_SayTheRemedyOnceUnderAllPlaces()
+    {
+        using var season = new TemporarySeason()
+            .With("testing/2026-03-02/jumps.csv", "athlete_id,jump,method,attempt,height_in\nP001,broad,mat,1,20\nP001,countermovement,mat,1,20\nP002,broad,mat,1,21\n");
+        var lines = SeasonCheckText.Lines(season.Read());
+        var at = lines.ToList().IndexOf("Held back");
+        Assert.Equal(
+        [
+            "  testing/2026-03-02/jumps.csv, line 2, column jump, value 'broad'",
+            "  testing/2026-03-02/jumps.csv, line 4, column jump, value 'broad'",
+            "    The jump 'broad' is not known.",
+        ], lines.Skip(at + 1).Take(3));
+        Assert.Single(lines, l => l.StartsWith("    To mend it:", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void ExitCode_NothingHeldBack_IsZero()
     {
         using var season = new TemporarySeason().With("testing/2026-03-02/body.csv", "athlete_id,mass_lb\nP001,225\n");

@@ -19,13 +19,16 @@ internal sealed record AxisTicks(LinearScale Scale, IReadOnlyList<(double Value,
         var scale = LinearScale.Over(all.Select(d => (double)d.DayNumber), narrowest, air: 0.1);
         var labels = new List<(double, string)>();
         var free = double.NegativeInfinity;
+        var year = all[0].Year == all[^1].Year ? 0 : -1;
         foreach (var day in all)
         {
-            var text = day.ToString("d MMM", CultureInfo.InvariantCulture);
+            // Over more than one year the first label of each says which.
+            var text = day.ToString(year == 0 || day.Year == year ? "d MMM" : "d MMM \u2019yy", CultureInfo.InvariantCulture);
             var (at, half) = (scale.Percent(day.DayNumber) / 100 * narrowest, (TextWidth.Of(text, LabelPixels) / 2) + 4);
             if (at - half < free) continue;
             labels.Add((day.DayNumber, text));
             free = at + half;
+            if (year != 0) year = day.Year;
         }
         return new AxisTicks(scale, labels);
     }

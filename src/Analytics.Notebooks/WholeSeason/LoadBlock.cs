@@ -18,7 +18,7 @@ internal static class LoadBlock
             return new Section("What training was done", "No session is written down between two testing days. Add sessions.csv with date, athlete_id, minutes and session_rpe to see load beside change.");
         var done = trained.Doses.Where(d => d.Sessions > 0).ToList();
         return new Section("What training was done",
-            $"From {Words.ShortDate(trained.Before.Date)} to {Words.ShortDate(trained.After.Date)}, as far as it was written down: {Words.PlayersOf(done.Count, season.Squad.Count)} with sessions.",
+            $"From {season.Day(trained.Before.Date)} to {season.Day(trained.After.Date)}, as far as it was written down: {Words.PlayersOf(done.Count, season.Squad.Count)} with sessions.",
             Weeks(season, done),
             Groups(season, done),
             DoseBlock.Of(season, trained),

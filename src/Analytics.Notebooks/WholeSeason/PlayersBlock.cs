@@ -76,7 +76,7 @@ internal static class PlayersBlock
     {
         var unit = season.Unit(metric);
         var interval = unit.Of(athlete.Interval);
-        string[] stretch = athlete.Stretch is null ? [] : [$"{Words.ShortDate(athlete.Baseline.Value.Date)} to {Words.ShortDate(athlete.Last.Value.Date)} only"];
+        string[] stretch = athlete.Stretch is null ? [] : [$"{season.Day(athlete.Baseline.Value.Date)} to {season.Day(athlete.Last.Value.Date)} only"];
         var note = string.Join("; ", athlete.Verdict.IsClear() ? athlete.Doubts.Where(d => d != athlete.Stretch).Concat(stretch) : stretch);
         return new ChangeRow(season.Name(athlete.AthleteId), unit.Of(athlete.Difference), interval?.Low, interval?.High,
             Directions.Of(metric, athlete.Verdict, athlete.Change is not null), season.Athlete(athlete.AthleteId).Position, note);

@@ -72,6 +72,9 @@ internal sealed class SeasonContext
 
     public string Name(string id) => _athletes.TryGetValue(id, out var athlete) ? athlete.Name : id;
 
+    /// <summary>A testing day in words, with its year where the report covers more than one.</summary>
+    public string Day(DateOnly date) => Days[0].Date.Year == Days[^1].Date.Year ? Words.ShortDate(date) : Words.Date(date);
+
     public Athlete Athlete(string id) => _athletes[id];
 
     public ShownUnit Unit(Metric metric) => ShownUnit.For(metric, Data.Settings);

@@ -40,7 +40,8 @@ public sealed class SeasonReport
     {
         var (first, last) = (_season.Days[0].Date, _season.Days[^1].Date);
         var tested = _season.Squad.Count(a => _season.Days.Any(d => d.Athletes.Any(x => x.AthleteId == a.Id && x.Trials.Count > 0)));
-        return new ReportHead($"Season report, {_season.Data.Settings.Season}", _season.Data.Settings.Club,
+        var oldest = _season.Data.Earlier.FirstOrDefault(s => s.To >= first);
+        return new ReportHead($"Season report, {(oldest is null ? "" : oldest.Name + " to ")}{_season.Data.Settings.Season}", _season.Data.Settings.Club,
             $"{Words.PlayersOf(tested, _season.Squad.Count)} tested on {_season.Days.Count} {(_season.Days.Count == 1 ? $"day, {Words.Date(last)}" : $"days, {(first.Year == last.Year ? Words.ShortDate(first) : Words.Date(first))} to {Words.Date(last)}")}");
     }
 

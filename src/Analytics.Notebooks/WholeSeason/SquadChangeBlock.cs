@@ -52,7 +52,8 @@ internal static class SquadChangeBlock
     private static string RetestShift(SeasonContext season)
     {
         var looked = season.Measures.Where(m => season.Trend(m).RetestShift?.Mean.Interval is not null).ToList();
-        if (looked.Count == 0) return " No retest of enough players shows how far that may go.";
+        if (looked.Count == 0)
+            return season.Data.Settings.Retests.Count == 0 ? " No retest days are set, so how far a day alone moves a mean is not known." : " No retest of enough players shows how far that may go.";
         string[] shifted = [.. looked.Where(m => !season.Trend(m).RetestShift!.Mean.Interval!.Value.Contains(0)).Select(Words.Short)];
         return shifted.Length == 0 ? " Between the retest days, when no true change is expected, no mean clearly moved."
             : $" Between the retest days, when no true change is expected, the mean of {Words.List(shifted)} moved all the same.";

@@ -38,7 +38,7 @@ internal static class TransferBlock
     });
 
     private static Cell Shown(TransferPair pair)
-        => pair.Gains is not { } gains ? new Cell(null, "not computed")
+        => pair.Gains is not { } gains ? new Cell(null, pair.Cautions.Any(c => c.StartsWith("The gains of all athletes are the same", StringComparison.Ordinal)) ? "all gained the same" : "not computed")
             : new Cell(Figures.Signed(gains.Value, 2), $"{Figures.Limits(pair.Simultaneous?.Low, pair.Simultaneous?.High, 2, signed: true)} {Says(pair).Replace(' ', '\u00a0')}".Trim(), ToneOf(pair));
 
     private static Tone ToneOf(TransferPair pair) => pair.Verdict switch { TransferVerdict.WentTogether => Tone.Gain, TransferVerdict.WentOpposite => Tone.Loss, _ => Tone.Plain };

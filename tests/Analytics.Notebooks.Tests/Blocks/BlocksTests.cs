@@ -39,8 +39,8 @@ public sealed class BlocksTests
     [Fact]
     public void Folded_ScreenOnly_IsMarkedForTheSheetThatPrintsItsLineOnly()
     {
-        Assert.Equal("fo scr", Parse(new Folded("Pictures", [new Note("a")]) { ScreenOnly = true }).Element("details")!.Attribute("class")!.Value);
-        Assert.Equal("fo", Parse(new Folded("Tables", [new Note("a")])).Element("details")!.Attribute("class")!.Value);
+        Assert.Equal("fo scr", Parse(new Folded("Pictures", [new Note("a")]) { ScreenOnly = true }).Descendants("details").Single().Attribute("class")!.Value);
+        Assert.Equal("fo", Parse(new Folded("Tables", [new Note("a")])).Descendants("details").Single().Attribute("class")!.Value);
         Assert.Contains(".rb .scr:not([open])::details-content{display:none}", Sheet.Css, StringComparison.Ordinal);
     }
 

@@ -100,6 +100,19 @@ public sealed class SeasonReportTests
     }
 
     [Fact]
+    public void Head_TwoSeasons_NamesBothAndTheLabelsOfDaysTheirYears()
+    {
+        using var earlier = new WrittenSeason().Squad();
+        earlier.Write("season.json", File.ReadAllText(Path.Combine(earlier.Folder, "season.json")).Replace("2026", "2025", StringComparison.Ordinal)).Day("2025-01-12").Day("2025-03-02", wobble: 1);
+        using var season = ThreeDays(25);
+        var joined = SeasonReport.Open(season.Folder, earlier.Folder);
+        Assert.Contains("Season report, 2025 to 2026", joined.Head().ToText(), StringComparison.Ordinal);
+        Assert.Contains(">12 Jan \u201925<", joined.Trends().ToHtml(), StringComparison.Ordinal);
+        // The earlier season is left out, so it is not named.
+        Assert.Contains("Season report, 2026", SeasonReport.Open(season.Folder, earlier.Folder, from: "2026-01-12").Head().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void WhoTookPart_OutAndMissing_AreCountedApart()
     {
         using var season = ThreeDays();

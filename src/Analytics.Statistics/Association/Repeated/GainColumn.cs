@@ -25,6 +25,9 @@ internal sealed class GainColumn
     /// <summary>Σ precision (t − t̄)² of each athlete: a slope has the error variance over this.</summary>
     public double[] Leverage { get; }
 
+    /// <summary>Largest value without its sign: what rounding is measured by.</summary>
+    public double Size => _own.SelectMany(o => o).Select(v => Math.Abs(v.Value)).DefaultIfEmpty().Max();
+
     /// <summary>Time from each athlete's first day to the last.</summary>
     public double[] Span { get; }
 

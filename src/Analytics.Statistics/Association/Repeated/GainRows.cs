@@ -44,7 +44,7 @@ internal sealed class GainRows
         if (used.Length < 4)
             throw new ArgumentException($"{used.Length} athletes were seen over at least half the span in both measures; 4 or more are needed.");
         var (gx, gy, m) = _table.Look(_ => false);
-        if (!Differ(used, gx, m.XX) || !Differ(used, gy, m.YY))
+        if (!Differ(m.XX, _table.Sizes.X) || !Differ(m.YY, _table.Sizes.Y))
             throw new ArgumentException("The gains of all athletes are the same in one of the measures; a correlation needs gains that differ.");
         var known = _table.Freedom >= GainCorrelation.LeastFreedom && m.ErrorXX > 0 && m.ErrorYY > 0;
         var blockOf = new int[_table.Athletes];
@@ -70,11 +70,8 @@ internal sealed class GainRows
         };
     }
 
-    private static bool Differ(int[] used, double[] gains, double variance)
-    {
-        var size = used.Max(i => Math.Abs(gains[i]));
-        return variance > 1e-24 * size * size;
-    }
+    // Against the values, not the gains: where everybody gained the same, the gains beyond the squad's are rounding alone.
+    private static bool Differ(double variance, double size) => variance > 1e-24 * size * size;
 
     private static void Precisions(IReadOnlyList<double>? values, IReadOnlyList<double> times, string name)
     {

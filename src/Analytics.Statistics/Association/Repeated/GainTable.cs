@@ -31,6 +31,9 @@ internal sealed class GainTable
 
     public int Athletes { get; }
 
+    /// <summary>Largest value of each measure without its sign.</summary>
+    public (double X, double Y) Sizes => (_x.Size, _y.Size);
+
     /// <summary>Athletes with both gains.</summary>
     public int[] Used { get; }
 
