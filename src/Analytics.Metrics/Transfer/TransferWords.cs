@@ -6,6 +6,8 @@ namespace Analytics.Metrics.Transfer;
 /// <summary>The sentences of a transfer study. None of them says that one measure made the other.</summary>
 internal static class TransferWords
 {
+    private const string FormLeftIn = " Too few testing days: what a good day gives to both tests is still in it.";
+
     public static string Of(TransferPair pair, int pairs, TransferOptions options)
     {
         var names = $"{pair.WeightRoom.Name} and {pair.Field.Name}";
@@ -25,6 +27,7 @@ internal static class TransferWords
         var found = pair.Verdict is TransferVerdict.WentTogether or TransferVerdict.WentOpposite;
         if (!found && gains.P <= 1 - options.Level)
             sentence += " Alone its interval would leave out 0; among so many pairs that is not enough.";
+        if (gains.ReliabilityX is null) sentence += FormLeftIn;
         if (pair.SharedInputs.Count > 0) sentence += $" Both are made from {string.Join(" and ", pair.SharedInputs)}: part of any association is arithmetic.";
         return sentence;
     }
@@ -46,6 +49,7 @@ internal static class TransferWords
         if (against > 0) what += $" In {against} the data speak against a strong link.";
         var opposite = judged.Count(p => p.Verdict == TransferVerdict.WentOpposite);
         if (opposite > 0) what += $" In {opposite} they went opposite ways.";
+        if (judged.Exists(p => p.Gains!.ReliabilityX is null)) what += FormLeftIn;
         return what + string.Create(CultureInfo.InvariantCulture, $" Looked at one by one, {(alone == 0 ? "none" : alone == 1 ? "one" : $"{alone}")} would stand out; chance alone would show about {chance:0.#}.");
     }
 

@@ -16,7 +16,7 @@ internal static class TestsBlock
         var tests = All(season);
         if (tests.Count == 0) return new Section("Which tests are worth their time?", "No test was done on two occasions by enough players.");
         return new Section("Which tests are worth their time?",
-            "A test earns its minutes when it tells players apart and sees a change that matters.",
+            "A test earns its minutes when it tells players apart; that is what the advice goes by. How many test days it takes to see a change that matters stands beside it.",
             DataTable.Of("What to do with each test", tests, t => t
                 .Text("Test", q => new Cell(q.Metric.Label, Words.Scale(season.Values(q.Metric).Series)))
                 .Text("Advice", q => new Cell(AdviceWords(q.Advice), "", q.Advice switch { TestAdvice.Keep => Tone.Gain, TestAdvice.Drop => Tone.Loss, _ => Tone.Plain }))

@@ -19,7 +19,7 @@ internal static class TransferBlock
             return new Section(Title, "Cannot be told: it takes a weight-room measure and a field measure done on two occasions by enough players.");
         return new Section(Title, study.Sentence,
             Matrix(study),
-            new Note("Correlation of players' gains over the season, as measured, with an interval that holds for all pairs together; +1: who gained more than the squad in one gained more in the other, 0: nothing. What the calendar gave to everybody and what one good day gives to both tests is taken off. A gain is an improvement: less time counts as gain."),
+            new Note($"Correlation of players' gains over the season, as measured, with an interval that holds for all pairs together; +1: who gained more than the squad in one gained more in the other, 0: nothing. What the calendar gave to everybody is taken off{(study.Pairs.Any(p => p.Gains is { ReliabilityX: null }) ? ", what one good day gives to both tests is not where testing days are too few" : ", and what one good day gives to both tests")}. A gain is an improvement: less time counts as gain."),
             study.Judged == 0 ? new Together() : new Folded($"{Computed(study)} as a picture", [Picture(study)]) { ScreenOnly = true },
             new Folded("Behind each pair: calendar, errors, starting level and training age, slopes", TransferTables.Of(season, study)),
             new Folded("Each pair in one sentence", [Sentences(study)]) { ScreenOnly = true });

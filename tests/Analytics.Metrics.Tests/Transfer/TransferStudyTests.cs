@@ -87,6 +87,19 @@ public sealed class TransferStudyTests
         Assert.StartsWith("Whether weight-room gains reached the field cannot be told", study.Sentence, StringComparison.Ordinal);
     }
 
+    // With two days there is nothing around the lines to read the form of the day off.
+    [Fact]
+    public void With_two_days_the_form_of_the_day_is_said_to_be_still_in_it()
+    {
+        const string said = "Too few testing days: what a good day gives to both tests is still in it.";
+        var season = new InventedSeason(40, 0.9);
+        var study = TransferStudy.Of(season.Profile with { Retests = [] }, InventedSeason.Lifts, InventedSeason.Runs, [season.Days[0], season.Days[4]], s_none);
+        Assert.Null(study.Pairs[0].Gains!.ReliabilityX);
+        Assert.All(study.Pairs, p => Assert.Contains(said, p.Sentence, StringComparison.Ordinal));
+        Assert.Contains(said, study.Sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain(said, Study(season).Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_player_tested_a_day_late_belongs_to_the_testing_day()
     {

@@ -60,6 +60,16 @@ public sealed class SeasonWordsTests
     }
 
     [Fact]
+    public void Transfer_TwoDays_DoesNotClaimThatGoodDaysAreTakenOff()
+    {
+        using var season = TwoDays(NoRetest);
+        var text = SeasonReport.Open(season.Folder).Transfer().ToText();
+        Assert.Contains("what one good day gives to both tests is not where testing days are too few", text, StringComparison.Ordinal);
+        using var longer = Opposite();
+        Assert.Contains("taken off, and what one good day gives to both tests.", SeasonReport.Open(longer.Folder).Transfer().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Trends_VerdictsOfGroups_StandBesideWhatChanceGives()
     {
         using var season = ReportSeasons.ThreeDays(25);
