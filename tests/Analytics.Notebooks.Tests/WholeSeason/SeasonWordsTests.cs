@@ -17,7 +17,7 @@ public sealed class SeasonWordsTests
         using var season = TwoDays(NoRetest);
         var text = SeasonReport.Open(season.Folder).SquadChange().ToText();
         Assert.DoesNotContain("Between the retest days", text, StringComparison.Ordinal);
-        Assert.Contains("No retest of enough players shows how far that may go.", text, StringComparison.Ordinal);
+        Assert.Contains("No retest days are set, so how far a day alone moves a mean is not known.", text, StringComparison.Ordinal);
     }
 
     [Fact]
