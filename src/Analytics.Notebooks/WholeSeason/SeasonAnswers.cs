@@ -30,7 +30,9 @@ internal static class SeasonAnswers
         var numbers = string.Join("; ", moved.Select(m => $"{Words.Short(m)} {season.Unit(m).ChangeText(season.Trend(m).Squad.OverSeason!.Change.Difference, season.Trend(m).Squad.OverSeason!.Interval)}"));
         var lost = moved.Exists(m => season.Trend(m).Squad.Verdict == Verdict.ClearLoss);
         var gained = moved.Exists(m => season.Trend(m).Squad.Verdict == Verdict.ClearGain);
-        return new(Words.Capital(string.Join("; ", parts)) + ".", $"Squad mean over the season: {numbers}.", lost ? Tone.Loss : gained ? Tone.Gain : Tone.Muted);
+        string[] unsized = [.. moved.Where(m => season.Trend(m).Squad.Verdict.IsClear() && season.Trend(m).Worthwhile.Value is null).Select(Words.Short)];
+        var size = unsized.Length == 0 ? "" : $" How much matters is not known for {Words.List(unsized)}; there only the direction is clear.";
+        return new(Words.Capital(string.Join("; ", parts)) + ".", $"Squad mean over the season: {numbers}.{size}", lost ? Tone.Loss : gained ? Tone.Gain : Tone.Muted);
 
         void Say(Verdict verdict, string words)
         {
@@ -79,7 +81,7 @@ internal static class SeasonAnswers
     private static Answer Tests(SeasonContext season)
     {
         var tests = TestsBlock.All(season);
-        if (tests.Count == 0) return new("Which tests to keep: cannot tell yet.", "No test was done on two occasions by enough players.", Tone.Muted);
+        if (tests.Count == 0) return new("Which tests to keep: cannot tell yet.", "No test was done by enough players.", Tone.Muted);
         var said = new[] { TestAdvice.Keep, TestAdvice.Mend, TestAdvice.Drop, TestAdvice.CannotTellYet }.Select(a => (Advice: a, Names: tests.Where(q => q.Advice == a).Select(q => Words.Short(q.Metric)).ToList())).Where(a => a.Names.Count > 0).ToList();
         var counts = said.Select(s => s.Advice == TestAdvice.CannotTellYet ? string.Create(CultureInfo.InvariantCulture, $"cannot tell yet for\u00a0{s.Names.Count}") : string.Create(CultureInfo.InvariantCulture, $"{TestsBlock.AdviceWords(s.Advice)}\u00a0{s.Names.Count}")).ToList();
         return new(string.Create(CultureInfo.InvariantCulture, $"Of {tests.Count} {(tests.Count == 1 ? "measure" : "measures")}: {string.Join(", ", counts)}."),

@@ -8,12 +8,12 @@ internal static class SeasonMeasures
     /// <summary>Fewest players with a change for a measure to be in the report; a smaller squad counts all of its own.</summary>
     private const int Fewest = 5;
 
-    private static readonly string[] Order =
-    [
-        "body_mass", "back_squat_1rm", "bench_press_1rm", "power_clean_1rm", "cmj_height", "standing_long_jump", "drop_jump_rsi", "hurdle_rsi",
-        "throw_overhead_back", "throw_seated_chest", "throw_standing_chest",
-        "sprint_10yd", "sprint_10m", "sprint_40yd", "sprint_40m", "max_speed", "momentum_10yd", "pro_agility", "agility_505", "contact_time",
-    ];
+    // What is worked out of a measure that is in the report, or lies between two that are: more looks at the same thing are more flags by chance.
+    private static readonly HashSet<string> Aside = new(StringComparer.Ordinal)
+    {
+        "back_squat_relative", "cmj_peak_power", "push_off_power", "hurdle_contact", "clean_bar_power", "sprint_20yd", "sprint_20m", "acceleration_time_constant", "sprint_max_power",
+        "cod_deficit", "cod_asymmetry", "cod_deficit_asymmetry", "contact_speed", "contact_momentum", "contact_shin_lean", "contact_trunk_lean", "contact_trunk_change",
+    };
 
     // One of each link of the chain from strength to contact.
     private static readonly string[][] Links =
@@ -28,10 +28,13 @@ internal static class SeasonMeasures
 
     /// <summary>The measures with a change of enough players.</summary>
     public static IReadOnlyList<Metric> Of(SeasonContext season)
-    {
-        var fewest = Math.Clamp(season.Squad.Count, 1, Fewest);
-        return [.. Order.Select(id => season.Metrics.FirstOrDefault(m => m.Id == id)).OfType<Metric>().Where(m => season.Change(m).Athletes.Count >= fewest)];
-    }
+        => [.. season.Metrics.Where(m => !Aside.Contains(m.Id) && season.Change(m).Athletes.Count >= FewestOf(season))];
+
+    /// <summary>The tests done by enough players, be it on one day: what a test is worth can be asked before anybody has changed.</summary>
+    public static IReadOnlyList<Metric> Tested(SeasonContext season)
+        => [.. season.Metrics.Where(m => !Aside.Contains(m.Id) && m.Quality != Quality.Body && season.Values(m).Athletes.Count() >= FewestOf(season))];
+
+    private static int FewestOf(SeasonContext season) => Math.Clamp(season.Squad.Count, 1, Fewest);
 
     /// <summary>What is trained and tested under a roof: lifts, jumps, throws.</summary>
     public static IReadOnlyList<Metric> WeightRoom(IReadOnlyList<Metric> measures)

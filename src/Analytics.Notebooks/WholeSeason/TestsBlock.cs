@@ -14,7 +14,7 @@ internal static class TestsBlock
     public static Block Of(SeasonContext season)
     {
         var tests = All(season);
-        if (tests.Count == 0) return new Section("Which tests are worth their time?", "No test was done on two occasions by enough players.");
+        if (tests.Count == 0) return new Section("Which tests are worth their time?", "No test was done by enough players.");
         return new Section("Which tests are worth their time?",
             "A test earns its minutes when it tells players apart; that is what the advice goes by. How many test days it takes to see a change that matters stands beside it.",
             DataTable.Of("What to do with each test", tests, t => t
@@ -27,7 +27,7 @@ internal static class TestsBlock
             new Note("Minutes are minutes of one station for the whole squad; two stations halve them. Unless the season sets \u201Ctest_minutes\u201D they are common practice, no source."));
     }
 
-    internal static IReadOnlyList<TestQuality> All(SeasonContext season) => [.. season.Measures.Where(m => m.Quality != Quality.Body).Select(season.Quality)];
+    internal static IReadOnlyList<TestQuality> All(SeasonContext season) => [.. SeasonMeasures.Tested(season).Select(season.Quality)];
 
     internal static string AdviceWords(TestAdvice advice) => advice switch
     {

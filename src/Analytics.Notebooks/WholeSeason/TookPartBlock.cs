@@ -15,7 +15,7 @@ internal static class TookPartBlock
         var days = DataTable.Of("Players tested on each day", season.Days, t => t
             .Text("Testing day", d => Words.Date(d.Date))
             .Number("Tested", "", 0, d => Tested(d).Count)
-            .Number("Squad", "", 0, _ => season.Squad.Count)
+            .Number("Squad", "", 0, d => season.Squad.Count(a => BelongsOn(season, a, d.Date)))
             .Text("Not fully available", d => Out(season, d))
             .Number("Absent, no reason noted", "", 0, d => Missing(season, d)));
         var never = season.Squad.Where(a => season.Days.All(d => !Tested(d).Contains(a.Id))).ToList();
@@ -43,7 +43,15 @@ internal static class TookPartBlock
     private static int Missing(SeasonContext season, Season.TestingDay day)
     {
         var tested = Tested(day);
-        return season.Squad.Count(a => !tested.Contains(a.Id) && StatusOn(a, day.Date) is null);
+        return season.Squad.Count(a => BelongsOn(season, a, day.Date) && !tested.Contains(a.Id) && StatusOn(a, day.Date) is null);
+    }
+
+    // Of joined seasons nobody wrote down who was in the squad when: a player belongs from his first test on, and one who left until his last.
+    private static bool BelongsOn(SeasonContext season, Athlete athlete, DateOnly day)
+    {
+        if (season.Data.Earlier.Count == 0) return true;
+        var seen = season.Data.Days.Where(d => d.Athletes.Any(a => a.AthleteId == athlete.Id && a.Trials.Count > 0)).Select(d => d.Date).ToList();
+        return seen.Count > 0 ? day >= seen[0] && (athlete.InLatestSeason || day <= seen[^1]) : athlete.InLatestSeason && day >= season.Data.Earlier[^1].To;
     }
 
     private static string Named(string what, List<Athlete> athletes) => athletes.Count == 0 ? "" : $"{what}: {string.Join(", ", athletes.Select(a => a.Name))}.";

@@ -158,6 +158,38 @@ public sealed class SeasonReportTests
         Assert.Contains("12 athletes of this squad tested on retest days", SeasonReport.Open(season.Folder).Tests().ToHtml(), StringComparison.Ordinal);
     }
 
+    // A retest alone shows what a test is worth, before anybody has changed.
+    [Fact]
+    public void Tests_OfARetestOnly_AreJudged()
+    {
+        using var season = new WrittenSeason().Squad().Day("2026-01-12").Day("2026-01-15", wobble: 1);
+        var report = SeasonReport.Open(season.Folder);
+        Assert.Matches(@"Back squat 1RM.*\b(keep|mend|drop|cannot tell yet)\b", report.Tests().ToText());
+        Assert.Contains("measures", report.Answers().ToText(), StringComparison.Ordinal);
+    }
+
+    // Who joined later was not missing before, and who left is not missing after.
+    [Fact]
+    public void WhoTookPart_JoinedSeasons_CountThoseWhoWereThere()
+    {
+        using var now = ReportSeasons.ThreeDays();
+        using var before = new WrittenSeason().Squad(retests: "[]").Day("2025-01-13").Day("2025-02-10", wobble: 1);
+        var settings = Path.Combine(before.Folder, "season.json");
+        File.WriteAllText(settings, File.ReadAllText(settings).Replace("2026", "2025", StringComparison.Ordinal));
+        Drop(before.Folder, "P12");
+        Drop(now.Folder, "P01");
+        var text = SeasonReport.Open(now.Folder, before.Folder).WhoTookPart().ToText();
+        // P12 comes in 2026, P01 left after 2025.
+        Assert.Matches(@"13 January 2025\s+11\s+11\s+\u2013\s+0", text);
+        Assert.Matches(@"2 March 2026\s+11\s+11\s+\u2013\s+0", text);
+
+        static void Drop(string folder, string id)
+        {
+            foreach (var file in Directory.EnumerateFiles(folder, "*.csv", SearchOption.AllDirectories))
+                File.WriteAllLines(file, File.ReadAllLines(file).Where(l => !l.StartsWith(id, StringComparison.Ordinal)));
+        }
+    }
+
     [Fact]
     public void Blocks_SharedByCodes_NameNobody()
     {
