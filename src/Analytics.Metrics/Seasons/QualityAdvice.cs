@@ -33,8 +33,11 @@ internal static class QualityAdvice
             : (TestAdvice.Keep, Text($"Keep: {words}{Days(test)}."));
     }
 
+    // A test may tell players apart and yet be too coarse for what one of them may gain; both are said.
     private static string Days(TestQuality test) => test.DaysForAthlete is { } one && test.DaysForGroup is { } group
-        ? Text($"; a worthwhile change takes {Count(one)} on each occasion to see in one player, {Count(group)} in a group of {test.GroupSize}")
+        ? one > test.Rule.MostDays
+            ? Text($"; too coarse for a worthwhile change of one player, which would take {Count(one)} on each occasion; of a group of {test.GroupSize} {Count(group)}")
+            : Text($"; a worthwhile change takes {Count(one)} on each occasion to see in one player, {Count(group)} in a group of {test.GroupSize}")
         : "";
 
     // A lower box for heavy players or a shorter gap may be the coach's choice for their safety, so nobody is told to test all alike.

@@ -37,6 +37,9 @@ public sealed record TestQualityRule
     /// <summary>Chance with which a worthwhile change must be seen for the number of test days needed.</summary>
     public double Power { get; init; } = 0.80;
 
+    /// <summary>Most test days on one occasion that a squad could do; where a player's worthwhile change takes more, the test is called too coarse for it.</summary>
+    public int MostDays { get; init; } = 3;
+
     /// <summary>Athletes to retest for an error known well enough: with 20 its 95 % interval is 0.76 to 1.46 of it.</summary>
     public int RetestWanted { get; init; } = 20;
 

@@ -67,7 +67,10 @@ internal static class PlayersBlock
             TooSmall = unit.Of(change.Worthwhile.Value),
             UndecidedShown = UndecidedShown,
             FoldedInPrint = false,
-            Rows = [.. change.Athletes.Select(a => Row(season, metric, a))],
+            InOrder = true,
+            // By what can be said and then as the squad list stands: by size it would read as a ranking.
+            Rows = [.. change.Athletes.OrderBy(a => a.Verdict switch { Verdict.ClearGain => 0, Verdict.ClearLoss => 1, _ => 2 })
+                .ThenBy(a => season.PlaceOf(a.AthleteId)).Select(a => Row(season, metric, a))],
             Remark = Words.ErrorSource(change.Reliability, ErrorText.Of(change.Reliability, unit)),
         };
     }

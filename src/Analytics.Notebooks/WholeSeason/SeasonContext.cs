@@ -17,6 +17,7 @@ internal sealed class SeasonContext
     private readonly Dictionary<string, SeasonTrend> _trends = [];
     private readonly Dictionary<string, SeasonChange> _changes = [];
     private readonly Dictionary<string, Athlete> _athletes;
+    private readonly Dictionary<string, int> _places;
     private readonly IReadOnlyList<IReadOnlyList<AthleteDay>> _tested;
     private readonly Lazy<TrainedStretch?> _trained;
     private readonly Lazy<TransferStudy?> _transfer;
@@ -29,6 +30,7 @@ internal sealed class SeasonContext
         // Who left before this season is in it by his results only.
         Squad = [.. data.Athletes.Where(a => a.InLatestSeason || seen.Contains(a.Id))];
         _athletes = Squad.ToDictionary(a => a.Id, StringComparer.Ordinal);
+        _places = Squad.GroupBy(a => a.Group).SelectMany(g => g).Select((a, i) => (a.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         Groups = [.. Squad.Select(a => a.Group).Distinct()];
         Profile = new SquadProfile
         {
@@ -76,6 +78,12 @@ internal sealed class SeasonContext
     public string Day(DateOnly date) => Days[0].Date.Year == Days[^1].Date.Year ? Words.ShortDate(date) : Words.Date(date);
 
     public Athlete Athlete(string id) => _athletes[id];
+
+    /// <summary>Place in the squad list, group by group.</summary>
+    public int PlaceOf(string id) => _places.GetValueOrDefault(id, int.MaxValue);
+
+    /// <summary>The groups with enough players in a measure for a mean that is not a player's own.</summary>
+    public IReadOnlyList<TrendCourse> GroupsOf(Metric metric) => [.. Trend(metric).Groups.Where(g => g.Athletes >= Profile.MinimumGroup)];
 
     public ShownUnit Unit(Metric metric) => ShownUnit.For(metric, Data.Settings);
 

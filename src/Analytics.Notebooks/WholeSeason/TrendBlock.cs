@@ -25,7 +25,7 @@ internal static class TrendBlock
             [new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, m.Label))),
             GroupTable(season),
             .. ByChance(season),
-            .. season.Headlines.Where(m => season.Trend(m).Groups.Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.Trend(m).Groups.Select(g => Panel(season, m, g.Group, g.Group!)))]) { ScreenOnly = true }),
+            .. season.Headlines.Where(m => season.GroupsOf(m).Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.GroupsOf(m).Select(g => Panel(season, m, g.Group, g.Group!)))]) { ScreenOnly = true }),
             new Note(first.Periods.Rule)]);
     }
 
@@ -56,16 +56,17 @@ internal static class TrendBlock
         t.Text("Group", g => g ?? "Squad");
         foreach (var metric in season.Headlines)
         {
-            var (unit, trend) = (season.Unit(metric), season.Trend(metric));
-            var decimals = unit.DecimalsFor(trend.Groups.Append(trend.Squad).Where(c => c.Verdict.IsClear()).Select(c => c.OverSeason?.Interval));
-            t.Numeric(Words.Head(metric), unit.Symbol, g => Change(metric, g is null ? trend.Squad : trend.Groups.FirstOrDefault(c => c.Group == g), unit, decimals));
+            var (unit, trend, groups) = (season.Unit(metric), season.Trend(metric), season.GroupsOf(metric));
+            var decimals = unit.DecimalsFor(groups.Append(trend.Squad).Where(c => c.Verdict.IsClear()).Select(c => c.OverSeason?.Interval));
+            t.Numeric(Words.Head(metric), unit.Symbol, g => g is not null && trend.Groups.Any(c => c.Group == g) && groups.All(c => c.Group != g) ? new Cell(null, "too few players")
+                : Change(metric, g is null ? trend.Squad : groups.FirstOrDefault(c => c.Group == g), unit, decimals));
         }
     });
 
     // As many looks as groups times measures: some would be called clear had nothing changed.
     private static IEnumerable<Block> ByChance(SeasonContext season)
     {
-        var judged = season.Headlines.SelectMany(m => season.Trend(m).Groups).Where(c => c.Reason is null && c.OverSeason is not null).ToList();
+        var judged = season.Headlines.SelectMany(season.GroupsOf).Where(c => c.Reason is null && c.OverSeason is not null).ToList();
         if (season.Groups.Count < 2 || judged.Count == 0) yield break;
         var chance = ChanceFlags.Of(judged.Count, season.Profile.Rule.LargestFalseFlagRate);
         yield return new Note(string.Create(CultureInfo.InvariantCulture,
