@@ -9,7 +9,7 @@ using Analytics.Benchmarks.SeasonHistory;
 using Analytics.Benchmarks.SeasonRows;
 
 // One command a benchmark; each prints what it measured and the ratio that matters. Nothing here is asserted by a timed test.
-IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new AthletePagesBenchmark(), new BcaMean(), new IccTablesBenchmark(), new MixedFits(), new ClipKinematicsBenchmark(), new SeasonHistoryBenchmark()];
+IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new AthletePagesBenchmark(), new BcaMean(), new IccTablesBenchmark(), new MixedFits(), new ClipKinematicsBenchmark(), new SeasonHistoryBenchmark(), new SeasonReportBenchmark()];
 
 var chosen = benchmarks.FirstOrDefault(b => b.Name == args.FirstOrDefault());
 if (chosen is null)

@@ -50,7 +50,7 @@ internal static class TransferWords
         var opposite = judged.Count(p => p.Verdict == TransferVerdict.WentOpposite);
         if (opposite > 0) what += $" In {opposite} they went opposite ways.";
         if (judged.Exists(p => p.Gains!.ReliabilityX is null)) what += FormLeftIn;
-        return what + string.Create(CultureInfo.InvariantCulture, $" Looked at one by one, {(alone == 0 ? "none" : alone == 1 ? "one" : $"{alone}")} would stand out; chance alone would show about {chance:0.#}.");
+        return what + string.Create(CultureInfo.InvariantCulture, $" Looked at one by one, {(alone == 0 ? "none" : alone == 1 ? "one" : alone.ToString(CultureInfo.InvariantCulture))} would stand out; chance alone would show about {chance:0.#}.");
     }
 
     /// <summary>r with its interval for all pairs together: of true gains where it can be told, else as measured.</summary>

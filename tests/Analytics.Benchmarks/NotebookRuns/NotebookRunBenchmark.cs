@@ -53,7 +53,7 @@ internal sealed class NotebookRunBenchmark : IBenchmark
         return 0;
     }
 
-    private static double? Time(string root, string program, string[] arguments)
+    internal static double? Time(string root, string program, string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments) { WorkingDirectory = root, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["PATH"] = Environment.GetEnvironmentVariable("PATH") + Path.PathSeparator
@@ -68,13 +68,13 @@ internal sealed class NotebookRunBenchmark : IBenchmark
         return null;
     }
 
-    private static double Median(IEnumerable<double> values)
+    internal static double Median(IEnumerable<double> values)
     {
         double[] sorted = [.. values.Order()];
         return sorted.Length % 2 == 1 ? sorted[sorted.Length / 2] : (sorted[sorted.Length / 2 - 1] + sorted[sorted.Length / 2]) / 2;
     }
 
-    private static string Root()
+    internal static string Root()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
             if (File.Exists(Path.Combine(folder.FullName, "Analytics.sln"))) return folder.FullName;

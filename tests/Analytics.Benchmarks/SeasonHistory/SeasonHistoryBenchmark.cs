@@ -61,7 +61,7 @@ internal sealed class SeasonHistoryBenchmark : IBenchmark
         Console.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  open {watch.Elapsed.TotalSeconds:0.00} s"));
         (string Name, Func<Block> Make)[] blocks =
         [
-            ("head", report.Head), ("transfer0", report.Transfer), ("squad0", report.SquadChange), ("answers", report.Answers), ("squad", report.SquadChange), ("trends", report.Trends), ("players", report.WhoChanged), ("responses", report.HowGainsDiffer),
+            ("head", report.Head), ("answers", report.Answers), ("squad", report.SquadChange), ("trends", report.Trends), ("players", report.WhoChanged), ("responses", report.HowGainsDiffer),
             ("transfer", report.Transfer), ("load", report.Load), ("tests", report.Tests), ("took part", report.WhoTookPart), ("held back", report.HeldBack), ("methods", report.Methods),
             ("cautions", report.Cautions), ("provenance", report.Provenance),
         ];
