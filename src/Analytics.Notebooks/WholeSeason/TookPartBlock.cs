@@ -12,14 +12,15 @@ internal static class TookPartBlock
 {
     public static Block Of(SeasonContext season)
     {
+        var presence = Presence.Of(season);
         var days = DataTable.Of("Players tested on each day", season.Days, t => t
             .Text("Testing day", d => Words.Date(d.Date))
-            .Number("Tested", "", 0, d => Tested(d).Count)
-            .Number("Squad", "", 0, d => season.Squad.Count(a => BelongsOn(season, a, d.Date)))
-            .Text("Not fully available", d => Out(season, d))
-            .Number("Absent, no reason noted", "", 0, d => Missing(season, d)));
-        var never = season.Squad.Where(a => season.Days.All(d => !Tested(d).Contains(a.Id))).ToList();
-        var once = season.Squad.Where(a => season.Days.Count(d => Tested(d).Contains(a.Id)) == 1).ToList();
+            .Number("Tested", "", 0, d => presence.On(d).Count)
+            .Number("Squad", "", 0, d => season.Squad.Count(a => presence.Belongs(a, d.Date)))
+            .Text("Not fully available", d => Out(season, presence, d))
+            .Number("Absent, no reason noted", "", 0, d => season.Squad.Count(a => presence.Belongs(a, d.Date) && !presence.On(d).Contains(a.Id) && StatusOn(a, d.Date) is null)));
+        var never = season.Squad.Where(a => season.Days.All(d => !presence.On(d).Contains(a.Id))).ToList();
+        var once = season.Squad.Where(a => season.Days.Count(d => presence.On(d).Contains(a.Id)) == 1).ToList();
         List<Block> blocks = [days];
         if (season.Days.Count > 1 && never.Count + once.Count > 0)
             blocks.Add(new Note(string.Join(" ", new[] { Named("Never tested in this span", never), Named("Tested on one day only, so no change can be told", once) }.Where(s => s.Length > 0))));
@@ -27,31 +28,15 @@ internal static class TookPartBlock
         return new Section("Who took part", $"{Words.PlayersOf(season.Squad.Count - never.Count, season.Squad.Count)} with at least one kept result.", [.. blocks]);
     }
 
-    private static HashSet<string> Tested(Season.TestingDay day) => [.. day.Athletes.Where(a => a.Trials.Count > 0).Select(a => a.AthleteId)];
-
     private static string? StatusOn(Athlete athlete, DateOnly day) => athlete.Absences.FirstOrDefault(s => s.From <= day && (s.To is null || s.To >= day))?.Status;
 
-    private static string? Out(SeasonContext season, Season.TestingDay day)
+    private static string? Out(SeasonContext season, Presence presence, Season.TestingDay day)
     {
-        var tested = Tested(day);
+        var tested = presence.On(day);
         var listed = season.Squad.Select(a => (Status: StatusOn(a, day.Date), Tested: tested.Contains(a.Id))).Where(a => a.Status is not null)
             .GroupBy(a => a.Status!).OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {g.Key}{(g.Count(a => a.Tested) is > 0 and var came ? $" ({came} tested)" : "")}")).ToList();
         return listed.Count == 0 ? null : string.Join(", ", listed);
-    }
-
-    private static int Missing(SeasonContext season, Season.TestingDay day)
-    {
-        var tested = Tested(day);
-        return season.Squad.Count(a => BelongsOn(season, a, day.Date) && !tested.Contains(a.Id) && StatusOn(a, day.Date) is null);
-    }
-
-    // Of joined seasons nobody wrote down who was in the squad when: a player belongs from his first test on, and one who left until his last.
-    private static bool BelongsOn(SeasonContext season, Athlete athlete, DateOnly day)
-    {
-        if (season.Data.Earlier.Count == 0) return true;
-        var seen = season.Data.Days.Where(d => d.Athletes.Any(a => a.AthleteId == athlete.Id && a.Trials.Count > 0)).Select(d => d.Date).ToList();
-        return seen.Count > 0 ? day >= seen[0] && (athlete.InLatestSeason || day <= seen[^1]) : athlete.InLatestSeason && day >= season.Data.Earlier[^1].To;
     }
 
     private static string Named(string what, List<Athlete> athletes) => athletes.Count == 0 ? "" : $"{what}: {string.Join(", ", athletes.Select(a => a.Name))}.";
