@@ -37,4 +37,8 @@ public sealed record Athlete
 /// <param name="From">First day.</param>
 /// <param name="To">Last day; null while it lasts.</param>
 /// <param name="Status">As written: injured, absent, limited, ill.</param>
-public sealed record Absence(DateOnly From, DateOnly? To, string Status);
+public sealed record Absence(DateOnly From, DateOnly? To, string Status)
+{
+    /// <summary>Whether a day lies in it; without an end it lasts.</summary>
+    public bool Covers(DateOnly day) => From <= day && (To is null || day <= To);
+}

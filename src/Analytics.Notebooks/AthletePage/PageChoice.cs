@@ -1,4 +1,5 @@
 using System.Globalization;
+using Analytics.Notebooks.TestingDay;
 using Analytics.Season;
 
 namespace Analytics.Notebooks.AthletePage;
@@ -14,15 +15,14 @@ internal sealed record PageChoice(string Athlete, string Day, string Since, doub
 
     public Season.TestingDay Today(SeasonData season)
     {
-        if (season.Days.Count == 0)
-            throw new SeasonException("The season has no testing day with a kept result. Add a folder such as testing/2026-03-02 with body.csv, lifts.csv, jumps.csv or sprints.csv.");
-        return Day == "latest" ? season.Days[^1] : Find(season.Days, "day", Day, "\"latest\"");
+        var days = DaySetting.DaysOf(season);
+        return Day == "latest" ? days[^1] : DaySetting.Find(days, "day", Short(Day), "\"latest\"");
     }
 
     /// <summary>The day asked for by date; null for a word.</summary>
     public DateOnly? SinceDay(SeasonData season, DateOnly today)
         => Since is "first" or "previous" or "none" ? null
-            : Find([.. season.Days.Where(d => d.Date < today)], "since", Since, "\"first\", \"previous\", \"none\"").Date;
+            : DaySetting.Find([.. season.Days.Where(d => d.Date < today)], "since", Short(Since), "\"first\", \"previous\", \"none\"").Date;
 
     public Athlete Player(SeasonData season, DateOnly today)
     {
@@ -39,10 +39,6 @@ internal sealed record PageChoice(string Athlete, string Day, string Since, doub
     private static bool HasResult(SeasonData season, string id, DateOnly today)
         => season.Days.Any(d => d.Date <= today && d.Athletes.Any(a => a.AthleteId == id && a.Trials.Count > 0));
 
-    private static Season.TestingDay Find(IReadOnlyList<Season.TestingDay> days, string setting, string value, string words)
-        => (DateOnly.TryParseExact(value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? days.FirstOrDefault(d => d.Date == date) : null)
-            ?? throw new SeasonException($"{setting} is '{Short(value)}'; use {words} or one of these testing days: "
-                + (days.Count == 0 ? "(none)" : string.Join(", ", days.Select(d => d.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)))) + ".");
-
+    // A date is never that long.
     private static string Short(string text) => text.Length <= 40 ? text : text[..40] + "\u2026";
 }

@@ -18,9 +18,9 @@ internal sealed record PlayerStatus(Absence? Spell, bool IsOut, bool IsLimited, 
     /// </summary>
     public static PlayerStatus Of(Athlete player, DateOnly today, bool isLatest)
     {
-        var now = player.Absences.Where(s => s.From <= today && (s.To is null || s.To >= today)).ToList();
+        var now = player.Absences.Where(s => s.Covers(today)).ToList();
         if (now.Find(s => s.Status != Limited) is { } off) return new(off, true, false, false);
-        if (isLatest && player.Absences.FirstOrDefault(s => s.From > today && s.Status is "injured" or "ill" && s.From > today) is { } later) return new(later, true, false, true);
+        if (isLatest && player.Absences.FirstOrDefault(s => s.From > today && s.Status is "injured" or "ill") is { } later) return new(later, true, false, true);
         return now.Count > 0 ? new(now[0], false, true, false) : new(null, false, false, false);
     }
 

@@ -35,18 +35,10 @@ internal static class SeasonLines
             return new(name, "", drawing, spoken, Figures.Missing, "", null, measure.Before is null ? "nothing to compare with" : "measured another way", "", Tone.Plain);
         var interval = unit.Of(change.Interval);
         var decimals = unit.DecimalsFor([change.Interval]);
+        var said = Directions.Of(measure.Metric, change.Verdict, change.Change is not null);
         return new(name, "", drawing, spoken, Figures.Signed(unit.Of(change.Difference), decimals, unit.Symbol), Figures.Limits(interval?.Low, interval?.High, decimals, signed: true), null,
-            Verdicts(measure, change), Remark(page, measure, change), change.Verdict switch { Verdict.ClearGain => Tone.Gain, Verdict.ClearLoss => Tone.Loss, _ => Tone.Plain });
+            said.Words(), Remark(page, measure, change), said.Tone());
     }
-
-    private static string Verdicts(PageMeasure measure, AthleteChange change) => Directions.Of(measure.Metric, change.Verdict, change.Change is not null) switch
-    {
-        ChangeVerdict.ClearGain => "clear gain",
-        ChangeVerdict.ClearLoss => "clear loss",
-        ChangeVerdict.TooSmallToMatter => "too small to matter",
-        ChangeVerdict.NoErrorKnown => "no error known",
-        _ => "cannot tell yet",
-    };
 
     private static string Remark(PlayerPage page, PageMeasure measure, AthleteChange change)
     {

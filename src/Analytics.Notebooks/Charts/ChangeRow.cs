@@ -42,16 +42,7 @@ public sealed record ChangeRow(string Name, double Change, double? Low, double? 
 
     internal bool IsClear => Verdict is ChangeVerdict.ClearGain or ChangeVerdict.ClearLoss or ChangeVerdict.ClearlyUp or ChangeVerdict.ClearlyDown;
 
-    internal Tone Tone => Verdict switch { ChangeVerdict.ClearGain => Tone.Gain, ChangeVerdict.ClearLoss => Tone.Loss, _ => Tone.Plain };
+    internal Tone Tone => Verdict.Tone();
 
-    internal string Words => Verdict switch
-    {
-        ChangeVerdict.ClearGain => "clear gain",
-        ChangeVerdict.ClearLoss => "clear loss",
-        ChangeVerdict.ClearlyUp => "clearly up",
-        ChangeVerdict.ClearlyDown => "clearly down",
-        ChangeVerdict.TooSmallToMatter => "too small to matter",
-        ChangeVerdict.NoErrorKnown => "no error known",
-        _ => "cannot tell yet",
-    };
+    internal string Words => Verdict.Words();
 }

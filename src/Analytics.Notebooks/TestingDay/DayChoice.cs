@@ -1,4 +1,3 @@
-using System.Globalization;
 using Analytics.Season;
 
 namespace Analytics.Notebooks.TestingDay;
@@ -10,29 +9,16 @@ internal sealed record DayChoice(Season.TestingDay Today, Season.TestingDay? Bef
 {
     public static DayChoice From(SeasonData season, string day, string since)
     {
-        var days = season.Days;
-        if (days.Count == 0)
-            throw new SeasonException("The season has no testing day with a kept result. Add a folder such as testing/2026-03-02 with body.csv, lifts.csv, jumps.csv or sprints.csv.");
-        var today = Find(days, "day", day, "latest", _ => days[^1]);
+        var days = DaySetting.DaysOf(season);
+        var today = day == "latest" ? days[^1] : DaySetting.Find(days, "day", day, "\"latest\"");
         Season.TestingDay[] earlier = [.. days.Where(d => d.Date < today.Date)];
-        var before = since switch
+        return new(today, since switch
         {
             "none" => null,
-            _ when earlier.Length == 0 && since is "previous" or "first" => null,
+            "previous" or "first" when earlier.Length == 0 => null,
             "first" => earlier[0],
-            _ => Find(earlier, "since", since, "previous", d => d[^1]),
-        };
-        return new(today, before);
-    }
-
-    private static Season.TestingDay Find(
-        IReadOnlyList<Season.TestingDay> days, string setting, string value, string word, Func<IReadOnlyList<Season.TestingDay>, Season.TestingDay> special)
-    {
-        if (value == word && days.Count > 0) return special(days);
-        var found = DateOnly.TryParseExact(value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-            ? days.FirstOrDefault(d => d.Date == date) : null;
-        return found ?? throw new SeasonException(
-            $"{setting} is '{value}'; use \"{word}\"{(setting == "since" ? ", \"first\", \"none\"" : "")} or one of these testing days: "
-            + (days.Count == 0 ? "(none)" : string.Join(", ", days.Select(d => d.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)))) + ".");
+            "previous" => earlier[^1],
+            _ => DaySetting.Find(earlier, "since", since, "\"previous\", \"first\", \"none\""),
+        });
     }
 }

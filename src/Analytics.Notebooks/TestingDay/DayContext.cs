@@ -1,6 +1,5 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
-using Analytics.Metrics.Sprinting;
 using Analytics.Metrics.Trials;
 using Analytics.Notebooks.Units;
 using Analytics.Season;
@@ -23,18 +22,9 @@ internal sealed class DayContext
         Before = choice.Before;
         _athletes = season.Athletes.ToDictionary(a => a.Id, StringComparer.Ordinal);
         _today = Today.Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal);
-        // One set of gates times a season, so its runs share one timing error.
-        var sprints = SprintMetrics.PooledOver(season.Days.SelectMany(d => d.Athletes)).ToDictionary(m => m.Id, StringComparer.Ordinal);
-        List<Metric> known = [.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))];
-        Metrics = [.. SquadGates.Of(known, Before is null ? [Today.Athletes] : [Before.Athletes, Today.Athletes])];
+        Metrics = SquadSetup.Metrics(season.Days, Before is null ? [Today.Athletes] : [Before.Athletes, Today.Athletes]);
         Groups = [.. season.Athletes.Select(a => a.Group).Distinct()];
-        Profile = new SquadProfile
-        {
-            Squad = [.. season.Athletes.Select(a => new SquadMember(a.Id, a.Group))],
-            Retests = [.. season.Settings.Retests.Select(Pair).OfType<RepeatDays>()],
-            WorthwhileShare = season.Settings.WorthwhileShare,
-            Worthwhile = season.Settings.Worthwhile,
-        };
+        Profile = SquadSetup.Profile(season, season.Athletes);
         if (fewestInGroup is { } fewest) Profile = Profile with { MinimumGroup = fewest };
         Headlines = TestingDay.Headlines.Of(this);
         _needs = new(() => Profile.Needs(
@@ -84,7 +74,7 @@ internal sealed class DayContext
     public bool WasTested(string id) => DayOf(id) is { Trials.Count: > 0 };
 
     public string? StatusOf(Athlete athlete)
-        => athlete.Absences.FirstOrDefault(s => s.From <= Today.Date && (s.To is null || s.To >= Today.Date))?.Status;
+        => athlete.Absences.FirstOrDefault(s => s.Covers(Today.Date))?.Status;
 
     public Metric? Metric(string id) => Metrics.FirstOrDefault(m => m.Id == id);
 
@@ -96,8 +86,4 @@ internal sealed class DayContext
     /// <summary>Change since the day before; only asked when there is one.</summary>
     public SquadChange Change(Metric metric)
         => _changes.TryGetValue(metric.Id, out var known) ? known : _changes[metric.Id] = Profile.Change(metric, Before!.Athletes, Today.Athletes);
-
-    private RepeatDays? Pair(RetestPair pair)
-        => Season.Days.FirstOrDefault(d => d.Date == pair.First) is { } first && Season.Days.FirstOrDefault(d => d.Date == pair.Second) is { } second
-            ? RepeatDays.Pair(first.Athletes, second.Athletes) : null;
 }

@@ -1,6 +1,7 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Statistics.Change;
@@ -47,13 +48,7 @@ internal static class ResultTables
         var tone = metric.Better == Direction.Neither ? Tone.Plain
             : change?.Verdict switch { Verdict.ClearGain => Tone.Gain, Verdict.ClearLoss => Tone.Loss, _ => Tone.Plain };
         var note = change is null ? "" : Figures.Signed(unit.Of(change.Difference), unit.Decimals)
-            + (change.Verdict.IsClear() ? " " + Directions.Of(metric, change.Verdict, true) switch
-            {
-                Charts.ChangeVerdict.ClearGain => "clear gain",
-                Charts.ChangeVerdict.ClearLoss => "clear loss",
-                Charts.ChangeVerdict.ClearlyUp => "clearly up",
-                _ => "clearly down",
-            } : "");
+            + (change.Verdict.IsClear() ? " " + Directions.Of(metric, change.Verdict, true).Words() : "");
         if (EstimatedLift.Note(day, metric, value.AthleteId) is { } how) note = note.Length == 0 ? how : $"{note}; {how}";
         var mark = value.Doubts.Count > 0 ? "~" : "";
         return new Cell(mark + Figures.Plain(unit.Of(value.Value), unit.Decimals), note, tone);

@@ -7,17 +7,15 @@ internal sealed class Presence
 {
     private readonly Dictionary<DateOnly, HashSet<string>> _tested;
     private readonly Dictionary<string, (DateOnly First, DateOnly Last)> _seen = new(StringComparer.Ordinal);
-    private readonly DateOnly? _latestFrom;
+    private readonly DateOnly? _earlierTo;
 
-    private Presence(SeasonData season)
+    public Presence(SeasonData season)
     {
         _tested = season.Days.ToDictionary(d => d.Date, d => d.Athletes.Where(a => a.Trials.Count > 0).Select(a => a.AthleteId).ToHashSet(StringComparer.Ordinal));
         foreach (var (date, ids) in _tested.OrderBy(t => t.Key))
             foreach (var id in ids) _seen[id] = (_seen.TryGetValue(id, out var known) ? known.First : date, date);
-        _latestFrom = season.Earlier.Count == 0 ? null : season.Earlier[^1].To;
+        _earlierTo = season.Earlier.Count == 0 ? null : season.Earlier[^1].To;
     }
-
-    public static Presence Of(SeasonContext season) => new(season.Data);
 
     public IReadOnlySet<string> On(Season.TestingDay day) => _tested[day.Date];
 
@@ -26,6 +24,6 @@ internal sealed class Presence
     /// until his last; one without any test belongs to the latest season.
     /// </summary>
     public bool Belongs(Athlete athlete, DateOnly day)
-        => _latestFrom is not { } latest
-            || (_seen.TryGetValue(athlete.Id, out var seen) ? day >= seen.First && (athlete.InLatestSeason || day <= seen.Last) : athlete.InLatestSeason && day > latest);
+        => _earlierTo is not { } earlierTo
+            || (_seen.TryGetValue(athlete.Id, out var seen) ? day >= seen.First && (athlete.InLatestSeason || day <= seen.Last) : athlete.InLatestSeason && day > earlierTo);
 }

@@ -1,7 +1,6 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
-using Analytics.Metrics.Sprinting;
 using Analytics.Metrics.Transfer;
 using Analytics.Metrics.Trials;
 using Analytics.Notebooks.TestingDay;
@@ -21,6 +20,7 @@ internal sealed class SeasonContext
     private readonly IReadOnlyList<IReadOnlyList<AthleteDay>> _tested;
     private readonly Lazy<TrainedStretch?> _trained;
     private readonly Lazy<TransferStudy?> _transfer;
+    private readonly Lazy<Presence> _presence;
 
     public SeasonContext(SeasonData data, IReadOnlyList<Season.TestingDay> days)
     {
@@ -32,20 +32,13 @@ internal sealed class SeasonContext
         _athletes = Squad.ToDictionary(a => a.Id, StringComparer.Ordinal);
         _places = Squad.GroupBy(a => a.Group).SelectMany(g => g).Select((a, i) => (a.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         Groups = [.. Squad.Select(a => a.Group).Distinct()];
-        Profile = new SquadProfile
-        {
-            Squad = [.. Squad.Select(a => new SquadMember(a.Id, a.Group))],
-            Retests = [.. data.Settings.Retests.Select(Pair).OfType<RepeatDays>()],
-            WorthwhileShare = data.Settings.WorthwhileShare,
-            Worthwhile = data.Settings.Worthwhile,
-        };
-        // One set of gates times a season, so its runs share one timing error.
-        var sprints = SprintMetrics.PooledOver(_tested.SelectMany(d => d)).ToDictionary(m => m.Id, StringComparer.Ordinal);
-        Metrics = [.. SquadGates.Of([.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))], _tested)];
+        Profile = SquadSetup.Profile(data, Squad);
+        Metrics = SquadSetup.Metrics(days, _tested);
         Measures = SeasonMeasures.Of(this);
         Headlines = SeasonMeasures.Headlines(Measures);
         _trained = new(() => TrainedStretch.Of(this));
         _transfer = new(Study);
+        _presence = new(() => new Presence(data));
     }
 
     public SeasonData Data { get; }
@@ -71,6 +64,9 @@ internal sealed class SeasonContext
 
     /// <summary>Weight-room measures beside field measures; null where one side is empty.</summary>
     public TransferStudy? Transfer => _transfer.Value;
+
+    /// <summary>Who was tested when.</summary>
+    public Presence Presence => _presence.Value;
 
     public string Name(string id) => _athletes.TryGetValue(id, out var athlete) ? athlete.Name : id;
 
@@ -105,8 +101,4 @@ internal sealed class SeasonContext
 
     private static T Once<T>(Dictionary<string, T> known, Metric metric, Func<Metric, T> make)
         => known.TryGetValue(metric.Id, out var made) ? made : known[metric.Id] = make(metric);
-
-    private RepeatDays? Pair(RetestPair pair)
-        => Data.Days.FirstOrDefault(d => d.Date == pair.First) is { } first && Data.Days.FirstOrDefault(d => d.Date == pair.Second) is { } second
-            ? RepeatDays.Pair(first.Athletes, second.Athletes) : null;
 }

@@ -29,7 +29,7 @@ public sealed class SeasonReport
     public static SeasonReport Of(SeasonData season, string from = "first", string to = "latest")
     {
         ArgumentNullException.ThrowIfNull(season);
-        return new(new SeasonContext(season, SeasonSpan.Of(season, from, to)));
+        return new(new SeasonContext(season, ReportDays.Of(season, from, to)));
     }
 
     /// <summary>The season as read.</summary>
@@ -39,7 +39,7 @@ public sealed class SeasonReport
     public Block Head()
     {
         var (first, last) = (_season.Days[0].Date, _season.Days[^1].Date);
-        var tested = _season.Squad.Count(a => _season.Days.Any(d => d.Athletes.Any(x => x.AthleteId == a.Id && x.Trials.Count > 0)));
+        var tested = _season.Squad.Count(a => _season.Days.Any(d => _season.Presence.On(d).Contains(a.Id)));
         var oldest = _season.Data.Earlier.FirstOrDefault(s => s.To >= first);
         return new ReportHead($"Season report, {(oldest is null ? "" : oldest.Name + " to ")}{_season.Data.Settings.Season}", _season.Data.Settings.Club,
             $"{Words.PlayersOf(tested, _season.Squad.Count)} tested on {_season.Days.Count} {(_season.Days.Count == 1 ? $"day, {Words.Date(last)}" : $"days, {(first.Year == last.Year ? Words.ShortDate(first) : Words.Date(first))} to {Words.Date(last)}")}");

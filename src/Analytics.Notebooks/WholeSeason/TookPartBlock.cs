@@ -12,7 +12,7 @@ internal static class TookPartBlock
 {
     public static Block Of(SeasonContext season)
     {
-        var presence = Presence.Of(season);
+        var presence = season.Presence;
         var days = DataTable.Of("Players tested on each day", season.Days, t => t
             .Text("Testing day", d => Words.Date(d.Date))
             .Number("Tested", "", 0, d => presence.On(d).Count)
@@ -28,7 +28,7 @@ internal static class TookPartBlock
         return new Section("Who took part", $"{Words.PlayersOf(season.Squad.Count - never.Count, season.Squad.Count)} with at least one kept result.", [.. blocks]);
     }
 
-    private static string? StatusOn(Athlete athlete, DateOnly day) => athlete.Absences.FirstOrDefault(s => s.From <= day && (s.To is null || s.To >= day))?.Status;
+    private static string? StatusOn(Athlete athlete, DateOnly day) => athlete.Absences.FirstOrDefault(s => s.Covers(day))?.Status;
 
     private static string? Out(SeasonContext season, Presence presence, Season.TestingDay day)
     {

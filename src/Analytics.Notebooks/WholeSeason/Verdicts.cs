@@ -11,8 +11,7 @@ internal static class Verdicts
 {
     public static (string Text, Tone Tone) Words(Metric metric, Verdict verdict, bool errorKnown)
     {
-        // The row only lends its words and its tone.
-        var row = new ChangeRow("", 0, null, null, Directions.Of(metric, verdict, errorKnown));
-        return (row.Words.Replace(' ', '\u00a0'), row.Tone);
+        var said = Directions.Of(metric, verdict, errorKnown);
+        return (said.Words().Replace(' ', '\u00a0'), said.Tone());
     }
 }

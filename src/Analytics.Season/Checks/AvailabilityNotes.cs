@@ -19,7 +19,7 @@ internal static class AvailabilityNotes
             var counts = day.Candidates.Where(c => away.ContainsKey(c.Trial.AthleteId)).CountBy(c => (c.Trial.AthleteId, c.Trial.Source!.File));
             foreach (var ((id, file), count) in counts)
             {
-                var spell = away[id].Absences.FirstOrDefault(a => a.Status != "limited" && AvailabilityReader.Covers(a, day.Date));
+                var spell = away[id].Absences.FirstOrDefault(a => a.Status != "limited" && a.Covers(day.Date));
                 if (spell is null) continue;
                 intake.Note(file, $"{CellMarks.Athlete(away[id])} is marked {spell.Status} {AvailabilityReader.Days(spell)} but has {count} result{(count is 1 ? "" : "s")} on {DateText.Iso(day.Date)}; kept. Check the spell or the identifier.");
             }

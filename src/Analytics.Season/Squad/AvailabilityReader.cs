@@ -34,9 +34,6 @@ internal static class AvailabilityReader
             tally.CountKept();
         });
 
-    /// <summary>Whether a spell covers a day.</summary>
-    public static bool Covers(Absence spell, DateOnly day) => spell.From <= day && (spell.To is null || day <= spell.To);
-
     /// <summary>The days of a spell in words.</summary>
     public static string Days(Absence spell) => spell.To is { } to ? $"from {DateText.Iso(spell.From)} to {DateText.Iso(to)}" : $"since {DateText.Iso(spell.From)}";
 

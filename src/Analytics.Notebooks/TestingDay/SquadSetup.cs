@@ -1,0 +1,33 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Profile;
+using Analytics.Metrics.Sprinting;
+using Analytics.Metrics.Trials;
+using Analytics.Season;
+
+namespace Analytics.Notebooks.TestingDay;
+
+/// <summary>What a report of a season's days starts from: the squad with its choices, and the metrics those days can be given in.</summary>
+internal static class SquadSetup
+{
+    /// <summary>The squad with the retests and choices of the season.</summary>
+    public static SquadProfile Profile(SeasonData season, IEnumerable<Athlete> squad) => new()
+    {
+        Squad = [.. squad.Select(a => new SquadMember(a.Id, a.Group))],
+        Retests = [.. season.Settings.Retests.Select(r => Pair(season, r)).OfType<RepeatDays>()],
+        WorthwhileShare = season.Settings.WorthwhileShare,
+        Worthwhile = season.Settings.Worthwhile,
+    };
+
+    /// <summary>The metrics as the days shown are compared.</summary>
+    /// <param name="timed">The days of one timing system: one set of gates times them, so their runs share one timing error.</param>
+    /// <param name="shown">The days shown.</param>
+    public static IReadOnlyList<Metric> Metrics(IEnumerable<Season.TestingDay> timed, IReadOnlyList<IReadOnlyList<AthleteDay>> shown)
+    {
+        var sprints = SprintMetrics.PooledOver(timed.SelectMany(d => d.Athletes)).ToDictionary(m => m.Id, StringComparer.Ordinal);
+        return [.. SquadGates.Of([.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))], shown)];
+    }
+
+    private static RepeatDays? Pair(SeasonData season, RetestPair pair)
+        => season.Days.FirstOrDefault(d => d.Date == pair.First) is { } first && season.Days.FirstOrDefault(d => d.Date == pair.Second) is { } second
+            ? RepeatDays.Pair(first.Athletes, second.Athletes) : null;
+}
