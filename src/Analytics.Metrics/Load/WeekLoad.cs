@@ -54,6 +54,7 @@ public sealed record WeekLoad : Result
         _ => null,
     };
 
+    // Products of ratings and minutes that are equal differ by rounding at most.
     private bool AreEqual => Days.Max(d => d.KnownAu) - Days.Min(d => d.KnownAu) <= 1e-9 * Days.Max(d => d.KnownAu);
 
     private double Factor => Divisor == SdDivisor.Population ? Math.Sqrt((Days.Count - 1.0) / Days.Count) : 1;

@@ -67,14 +67,26 @@ public sealed record MetricDay
     /// <param name="athleteId">Identifier of the athlete.</param>
     public DayValue? For(string athleteId) => Values.FirstOrDefault(v => v.AthleteId == athleteId);
 
-    /// <summary>The scale most athletes share; null without any finite attempt.</summary>
+    /// <summary>The scale most athletes share (over several days: most athlete-days), then most attempts, then by name; null without any finite attempt.</summary>
     internal static string? Commonest(IEnumerable<IReadOnlyList<TrialValue>> athletes)
-        => athletes.SelectMany((attempts, i) => attempts.Where(a => double.IsFinite(a.Value)).Select(a => (Athlete: i, a.Series)))
-            .GroupBy(a => a.Series, StringComparer.Ordinal)
-            .OrderByDescending(g => g.Select(a => a.Athlete).Distinct().Count())
-            .ThenByDescending(g => g.Count())
-            .ThenBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => g.Key).FirstOrDefault();
+    {
+        var counts = new Dictionary<string, (int Athletes, int Attempts)>(StringComparer.Ordinal);
+        foreach (var attempts in athletes)
+        {
+            for (var i = 0; i < attempts.Count; i++)
+            {
+                var series = attempts[i].Series;
+                if (!double.IsFinite(attempts[i].Value)) continue;
+                // The attempts of a day are few, so looking back beats a set.
+                var isFirst = true;
+                for (var j = 0; j < i && isFirst; j++) isFirst = attempts[j].Series != series || !double.IsFinite(attempts[j].Value);
+                var (own, all) = counts.GetValueOrDefault(series);
+                counts[series] = (own + (isFirst ? 1 : 0), all + 1);
+            }
+        }
+
+        return counts.OrderByDescending(c => c.Value.Athletes).ThenByDescending(c => c.Value.Attempts).ThenBy(c => c.Key, StringComparer.Ordinal).Select(c => c.Key).FirstOrDefault();
+    }
 
     internal static string Name(string series) => series.Length == 0 ? "an unnamed method" : series;
 

@@ -16,7 +16,7 @@ public sealed class SeasonPeriods
     /// <summary>Days from the first within which testing days are one occasion: no true change is expected within a week (our choice, no source).</summary>
     public const int SameOccasionDays = 6;
 
-    /// <summary>Most periods for which a mean of their own is estimated.</summary>
+    /// <summary>Most periods for which a mean of their own is estimated (our choice): a year of monthly tests.</summary>
     public const int Most = 12;
 
     private static readonly int[] s_months = [1, 2, 3, 4, 6, 12, 24, 36, 60, 120];

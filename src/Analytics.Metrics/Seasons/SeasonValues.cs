@@ -74,7 +74,7 @@ public sealed class SeasonValues
             attempts.AddRange(metric.FromTrials(athlete));
         }
 
-        var series = Commonest(read.Values);
+        var series = MetricDay.Commonest(read.Values);
         var (values, others) = (new List<DayValue>(read.Count), new List<NotCompared>());
         foreach (var ((date, id), attempts) in read.OrderBy(r => r.Key.Date))
         {
@@ -96,26 +96,5 @@ public sealed class SeasonValues
 
         var have = values.Select(v => v.AthleteId).ToHashSet(StringComparer.Ordinal);
         return new(metric, series, values, others, [.. read.Keys.Select(k => k.Id).Distinct().Where(id => !have.Contains(id))]);
-    }
-
-    /// <summary>The scale most athlete-days share, then most attempts, then by name; null without any finite attempt.</summary>
-    private static string? Commonest(IEnumerable<List<TrialValue>> athleteDays)
-    {
-        var counts = new Dictionary<string, (int Days, int Attempts)>(StringComparer.Ordinal);
-        foreach (var attempts in athleteDays)
-        {
-            for (var i = 0; i < attempts.Count; i++)
-            {
-                var series = attempts[i].Series;
-                if (!double.IsFinite(attempts[i].Value)) continue;
-                // The attempts of a day are few, so looking back beats a set.
-                var isFirst = true;
-                for (var j = 0; j < i && isFirst; j++) isFirst = attempts[j].Series != series || !double.IsFinite(attempts[j].Value);
-                var (days, all) = counts.GetValueOrDefault(series);
-                counts[series] = (days + (isFirst ? 1 : 0), all + 1);
-            }
-        }
-
-        return counts.OrderByDescending(c => c.Value.Days).ThenByDescending(c => c.Value.Attempts).ThenBy(c => c.Key, StringComparer.Ordinal).Select(c => c.Key).FirstOrDefault();
     }
 }

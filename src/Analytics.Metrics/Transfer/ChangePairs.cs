@@ -8,7 +8,8 @@ namespace Analytics.Metrics.Transfer;
 /// <param name="FactorBoth">Covariance of the two changes for errors on one day that covary by 1, taken as the smaller of the two factors.</param>
 internal sealed record ChangePairs(IReadOnlyList<double> X, IReadOnlyList<double> Y, double FactorX, double FactorY, double FactorBoth)
 {
-    private const int Least = 4;
+    /// <summary>Fewest players: with fewer a jackknifed line has hardly a degree of freedom (our choice).</summary>
+    public const int Least = 4;
 
     public static ChangePairs? Of(TransferMeasure x, TransferMeasure y, TestingCalendar calendar)
     {

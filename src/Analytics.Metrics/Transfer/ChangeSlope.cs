@@ -34,7 +34,8 @@ public sealed record ChangeSlope
     {
         var unit = $"{y.Metric.Unit} per {x.Metric.Unit}";
         var pairs = ChangePairs.Of(x, y, calendar);
-        if (pairs is null || pairs.X.Count < 4) return new() { Athletes = pairs?.X.Count ?? 0, Unit = unit, Reason = "Fewer than 4 players were tested in both on two occasions." };
+        if (pairs is null || pairs.X.Count < ChangePairs.Least)
+            return new() { Athletes = pairs?.X.Count ?? 0, Unit = unit, Reason = FormattableString.Invariant($"Fewer than {ChangePairs.Least} players were tested in both on two occasions.") };
         var n = pairs.X.Count;
         if (x.TypicalError is not { } ex || y.TypicalError is not { } ey)
             return new() { Athletes = n, Unit = unit, Reason = "The slope cannot be told: no typical error of " + (x.TypicalError is null ? x.Name : y.Name) + " is known." };

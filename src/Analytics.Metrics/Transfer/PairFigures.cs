@@ -12,6 +12,13 @@ internal static class PairFigures
         IReadOnlyDictionary<string, AthleteBackground> backgrounds, TransferOptions options)
     {
         var cautions = new List<string>();
+        var alike = false;
+        void Note(ArgumentException reason)
+        {
+            alike = reason is GainsAlikeException;
+            cautions.Add(reason.ParamName is { } name ? reason.Message.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal) : reason.Message);
+        }
+
         var pair = new TransferPair { WeightRoom = x, Field = y, SharedInputs = shared, Verdict = TransferVerdict.NotComputed, Sentence = "" };
         var keys = x.Means.Keys.Union(y.Means.Keys).OrderBy(k => k.Block).ThenBy(k => k.Athlete, StringComparer.Ordinal).ToList();
         var both = keys.Where(k => x.Means.ContainsKey(k) && y.Means.ContainsKey(k)).ToList();
@@ -31,13 +38,13 @@ internal static class PairFigures
             ? Try(() => GainCorrelation.Of(
                 [.. keys.Select(k => k.Athlete)], [.. keys.Select(k => calendar.TimeOf(k.Block))],
                 [.. keys.Select(k => x.Means.TryGetValue(k, out var v) ? v.Value : (double?)null)], [.. keys.Select(k => y.Means.TryGetValue(k, out var v) ? v.Value : (double?)null)], options.Level,
-                [.. keys.Select(k => x.Means.TryGetValue(k, out var v) ? v.Precision : 1)], [.. keys.Select(k => y.Means.TryGetValue(k, out var v) ? v.Precision : 1)]), cautions)
+                [.. keys.Select(k => x.Means.TryGetValue(k, out var v) ? v.Precision : 1)], [.. keys.Select(k => y.Means.TryGetValue(k, out var v) ? v.Precision : 1)]), Note)
             : null;
         if (gains is null || gains.Athletes < options.MinimumAthletes)
         {
             if (gains is not null)
                 cautions.Add(string.Create(CultureInfo.InvariantCulture, $"{gains.Athletes} players were seen long enough in both; {options.MinimumAthletes} are needed."));
-            return pair with { Cautions = cautions };
+            return pair with { Cautions = cautions, GainsAlike = alike };
         }
 
         if (gains.ReliabilityX is null) cautions.Add("Too few testing days a player: what a good day gives to both tests cannot be taken off, nor can the gains be freed of error.");
@@ -53,7 +60,7 @@ internal static class PairFigures
     }
 
     // Too few pairs or nothing that varies: the library says so in an ArgumentException, and the pair is shown without the figure.
-    private static T? Try<T>(Func<T> make, List<string>? reasons = null) where T : class
+    private static T? Try<T>(Func<T> make, Action<ArgumentException>? note = null) where T : class
     {
         try
         {
@@ -61,7 +68,7 @@ internal static class PairFigures
         }
         catch (ArgumentException reason)
         {
-            reasons?.Add(reason.ParamName is { } name ? reason.Message.Replace($" (Parameter '{name}')", "", StringComparison.Ordinal) : reason.Message);
+            note?.Invoke(reason);
             return null;
         }
     }

@@ -39,6 +39,7 @@ public sealed record SharedBackground
         var made = new SharedBackground { Covariate = covariate, Athletes = used.Count, LeftOut = gains.Athletes - used.Count, Basis = basis };
         List<IReadOnlyList<double>> others = [[.. used.Select(g => sx[g.Athlete].Mean)], [.. used.Select(g => sy[g.Athlete].Mean)]];
         if (value is not null) others.Add([.. used.Select(g => value(g.Athlete)!.Value)]);
+        // A mean and a slope for each column leave four degrees of freedom or more (our choice).
         if (used.Count < others.Count + 5) return made with { Basis = basis + "; too few players to tell" };
         double[] gx = [.. used.Select(g => g.X)], gy = [.. used.Select(g => g.Y)];
         if (gx.Distinct().Count() < 2 || gy.Distinct().Count() < 2) return made with { Basis = basis + "; gains do not differ" };
@@ -46,7 +47,7 @@ public sealed record SharedBackground
         return made with { FromBackground = partial.FromOthers, Remaining = partial.Value, RemainingInterval = partial.Interval };
     }
 
-    // Known of at least two thirds: a covariate that would drop more players than that is not worth them.
+    // Known of at least two thirds (our choice): a covariate that would drop more players than that is not worth them.
     private static (string Words, Func<string, double?>? Value) Age(List<GainPair> players, IReadOnlyDictionary<string, AthleteBackground> backgrounds)
     {
         double? Years(string id) => backgrounds.GetValueOrDefault(id)?.TrainingYears;

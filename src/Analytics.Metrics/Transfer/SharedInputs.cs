@@ -10,6 +10,7 @@ namespace Analytics.Metrics.Transfer;
 /// </summary>
 internal static class SharedInputs
 {
+    // Enough to meet every way a metric is made; each costs a few evaluations.
     private const int MostAthletes = 8;
 
     /// <summary>Names of the inputs of a metric, sorted.</summary>

@@ -11,7 +11,7 @@ internal sealed record StartFallBack(double Fall, double Share)
     {
         if (typicalError is not > 0) return null;
         var starts = calendar.Starts(turned);
-        if (starts.Count < 4) return null;
+        if (starts.Count < ChangePairs.Least) return null;
         double[] means = [.. starts.Values.Select(s => s.Mean)];
         var sd = Moments.StandardDeviation(means);
         if (!(sd > 0)) return null;

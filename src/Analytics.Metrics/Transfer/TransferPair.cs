@@ -60,6 +60,9 @@ public sealed record TransferPair
     /// <summary>Why figures are missing, or what limits them; empty when nothing.</summary>
     public IReadOnlyList<string> Cautions { get; init; } = [];
 
+    /// <summary>Whether all players gained the same in one of the measures, so that there is nothing to correlate.</summary>
+    public bool GainsAlike { get; init; }
+
     /// <summary>Players with gains in both.</summary>
     public int Athletes => Gains?.Athletes ?? 0;
 }

@@ -19,6 +19,7 @@ internal static class ValuePrecision
             var fresh = holdsFresh || v.Equation is null ? 0 : v.Equation.Fresh * v.Equation.Fresh;
             // A measured value among estimated ones lacks their lasting error, which is the same as having it alone.
             var lasting = (v.Equation?.Equation ?? "") == usual ? 0 : (v.Equation ?? own.First(o => o.Equation is not null).Equation!).LastingVariance;
+            // So little weight is as good as none, and far inside what the correlation takes.
             return Math.Max(1e-3, error / (error + fresh + lasting));
         })];
     }

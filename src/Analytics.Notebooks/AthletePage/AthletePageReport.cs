@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Analytics.Notebooks.Blocks;
 using Analytics.Season;
 
@@ -52,7 +53,8 @@ public sealed class AthletePageReport
     public Block NextLoads() => Dressed(LoadsBlock.Of(_page));
 
     /// <summary>The cautions that go with the loads.</summary>
-    public Block BeforeYouLift() => Dressed(LiftCautions.Of(_page));
+    [SuppressMessage("Performance", "CA1822", Justification = "A member like the others: a notebook asks the page for every part.")]
+    public Block BeforeYouLift() => Dressed(LiftCautions.Block);
 
     /// <summary>How to read the page, and the methods folded away.</summary>
     public Block HowToRead() => Dressed(ReadingBlock.Of(_page));

@@ -4,6 +4,7 @@ using Analytics.Metrics.Strength;
 using Analytics.Metrics.Trials;
 using Analytics.Season;
 using Analytics.Statistics;
+using Analytics.Statistics.Distributions;
 
 namespace Analytics.Notebooks.AthletePage;
 
@@ -12,8 +13,6 @@ internal static class LiftTests
 {
     // Squat, bench press and clean first, then the rest by name.
     private static readonly List<string> s_first = [Lifts.BackSquat, Lifts.BenchPress, Lifts.PowerClean];
-
-    private const double Normal95 = 1.959964;
 
     public static IEnumerable<LiftTest> Of(SquadBook book, Athlete player, IReadOnlyList<DateOnly> days)
         => days.SelectMany(d => book.Of(player.Id, d)!.Of<LiftSet>().Select(s => (Day: d, Set: s)))
@@ -41,7 +40,7 @@ internal static class LiftTests
 
         // A lift without a metric of its own: the published error of any lift [grgic2020].
         var published = StrengthMetrics.BackSquat.PublishedError!.Percent!.Value / 100 * result.Value.Kilograms;
-        var error = Normal95 * Math.Sqrt(published * published + (result.ErrorParts?.Variance ?? 0));
+        var error = NormalLaw.TwoSided(0.95) * Math.Sqrt(published * published + (result.ErrorParts?.Variance ?? 0));
         return new(result.Value.Kilograms - error, result.Value.Kilograms + error);
     }
 }

@@ -11,19 +11,11 @@ internal static class PageWords
     /// <summary>A day of the page's year without the year.</summary>
     public static string Day(DateOnly day, DateOnly today) => day.Year == today.Year ? Words.ShortDate(day) : Words.Date(day);
 
-    public static string Lift(string lift) => lift switch
-    {
-        "back_squat" => "Back squat",
-        "bench_press" => "Bench press",
-        "power_clean" => "Power clean",
-        _ => Words.Capital(lift.Replace('_', ' ')),
-    };
+    public static string Lift(string lift) => Words.Capital(lift.Replace('_', ' '));
 
     /// <summary>"5 × 5 at 315 lb".</summary>
     public static string Set(PlannedSet set, LoadUnit bar)
         => set.Load <= 0 ? Figures.Missing : string.Create(CultureInfo.InvariantCulture, $"{set.Scheme.Sets}\u00A0\u00D7\u00A0{set.Scheme.Repetitions} at {bar.Text(set.Load)}");
-
-    public static string Sure(double probability) => probability > 0.99 ? "over 99\u2009%" : Figures.Percent(probability);
 
     /// <summary>Why a quality matters at contact, in one sentence (common practice, no source).</summary>
     public static string Why(Quality quality) => quality switch
@@ -44,10 +36,8 @@ internal static class PageWords
     /// <summary>Name of a test in a row.</summary>
     public static string Row(Metric metric) => metric.Id switch
     {
-        "back_squat_1rm" => "Squat 1RM",
         "bench_press_1rm" => "Bench press 1RM",
         "power_clean_1rm" => "Power clean 1RM",
-        "cmj_height" => "Jump height",
         "momentum_10yd" => "Momentum, 10 yd",
         _ => metric.Id.StartsWith("sprint_", StringComparison.Ordinal) ? metric.Label : Words.Head(metric),
     };

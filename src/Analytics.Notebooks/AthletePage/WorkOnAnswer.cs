@@ -27,7 +27,7 @@ internal static class WorkOnAnswer
         string Text(double value) => Figures.Plain(measure.Unit.Of(value), decimals, measure.Unit.Symbol);
         var day = measure.Latest.Date == page.Today ? "" : $" on {PageWords.Day(measure.Latest.Date, page.Today)}";
         return $"{Words.Capital(PageWords.Short(need.Metric))} {Text(standing.Value.Value)}{day}; the middle of your group is {Text(standing.Middle)}. "
-            + $"That the gap is large enough to matter is {PageWords.Sure(need.Probability)} sure.";
+            + $"That the gap is large enough to matter is {Words.Sure(need.Probability)} sure.";
     }
 
     // Who did a lift, a jump and a sprint today is not told to do them.

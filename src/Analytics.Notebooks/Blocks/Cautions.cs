@@ -15,14 +15,17 @@ public sealed class Cautions : ReportBlock
         if (_lines.Count == 0) throw new ArgumentException("Cautions needs at least one line.", nameof(lines));
     }
 
+    /// <summary>The heading.</summary>
+    public string Title { get; init; } = "Before you act on this";
+
     /// <inheritdoc/>
     public override void WriteHtml(Markup html)
     {
-        html.Raw("<div class=\"ca\"><h3>Before you act on this</h3>");
+        html.Add($"<div class=\"ca\"><h3>{Title}</h3>");
         Callout.WriteList(html, _lines);
         html.Raw("</div>");
     }
 
     /// <inheritdoc/>
-    public override string ToText() => string.Join('\n', _lines.Select(l => "- " + l).Prepend("Before you act on this"));
+    public override string ToText() => string.Join('\n', _lines.Select(l => "- " + l).Prepend(Title));
 }

@@ -22,7 +22,7 @@ internal static class NeedsBlock
                 .Text("Group", n => n.Group)
                 .Text("First need", n => n.First is { } first ? new Cell(Words.Capital(Words.Name(first.Quality))) : new Cell(null))
                 .Text("Why", n => Why(day, n))
-                .Numeric("How sure", "", n => n.First is { } first ? Sure(first.Probability) : Cell.Missing)));
+                .Numeric("How sure", "", n => n.First is { } first ? new Cell(Words.Sure(first.Probability)) : Cell.Missing)));
         }
 
         if (open.Count > 0)
@@ -42,8 +42,6 @@ internal static class NeedsBlock
     }
 
     private static int Order(DayContext day, Need need) => ((List<string>)[.. day.Groups]).IndexOf(need.Group);
-
-    private static Cell Sure(double probability) => probability > 0.99 ? new Cell("over 99\u2009%") : new Cell(Figures.Percent(probability));
 
     private static Cell Why(DayContext day, Need need)
     {

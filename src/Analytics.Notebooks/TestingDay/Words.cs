@@ -1,6 +1,7 @@
 using System.Globalization;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
+using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.TestingDay;
 
@@ -70,6 +71,9 @@ internal static class Words
     public static string PlayersOf(int some, int all) => string.Create(CultureInfo.InvariantCulture, $"{some} of {all} player{(all == 1 ? "" : "s")}");
 
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>A probability that is never called certain.</summary>
+    public static string Sure(double probability) => probability > 0.99 ? "over 99\u2009%" : Figures.Percent(probability);
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch

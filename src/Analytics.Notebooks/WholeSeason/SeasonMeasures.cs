@@ -5,7 +5,7 @@ namespace Analytics.Notebooks.WholeSeason;
 /// <summary>Which measures a season report speaks about, in the order from strength to contact.</summary>
 internal static class SeasonMeasures
 {
-    /// <summary>Fewest players with a change for a measure to be in the report; a smaller squad counts all of its own.</summary>
+    /// <summary>Fewest players with a change for a measure to be in the report; a smaller squad counts all of its own (our choice).</summary>
     private const int Fewest = 5;
 
     // What is worked out of a measure that is in the report, or lies between two that are: more looks at the same thing are more flags by chance.

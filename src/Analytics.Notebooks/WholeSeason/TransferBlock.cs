@@ -38,7 +38,7 @@ internal static class TransferBlock
     });
 
     private static Cell Shown(TransferPair pair)
-        => pair.Gains is not { } gains ? new Cell(null, pair.Cautions.Any(c => c.StartsWith("The gains of all athletes are the same", StringComparison.Ordinal)) ? "all gained the same" : "not computed")
+        => pair.Gains is not { } gains ? new Cell(null, pair.GainsAlike ? "all gained the same" : "not computed")
             : new Cell(Figures.Signed(gains.Value, 2), $"{Figures.Limits(pair.Simultaneous?.Low, pair.Simultaneous?.High, 2, signed: true)} {Says(pair).Replace(' ', '\u00a0')}".Trim(), ToneOf(pair));
 
     private static Tone ToneOf(TransferPair pair) => pair.Verdict switch { TransferVerdict.WentTogether => Tone.Gain, TransferVerdict.WentOpposite => Tone.Loss, _ => Tone.Plain };
@@ -61,11 +61,11 @@ internal static class TransferBlock
         NameHead = "Pair",
         Axis = new Axis("correlation of gains", "", 2),
         Rows = [.. study.Pairs.Where(p => p.Gains is not null).Select(p => new IntervalRow(
-            $"{Words.Capital(Words.Short(p.WeightRoom.Metric))}, {Words.Short(p.Field.Metric)}", p.Gains!.Value, p.Simultaneous?.Low, p.Simultaneous?.High, Says(p), ToneOf(p),
+            TransferTables.Name(p), p.Gains!.Value, p.Simultaneous?.Low, p.Simultaneous?.High, Says(p), ToneOf(p),
             Note: p.Athletes == 1 ? "1 player" : string.Create(CultureInfo.InvariantCulture, $"{p.Athletes} players")))],
     };
 
     private static DataTable Sentences(TransferStudy study) => DataTable.Of("What can be said of each pair", study.Pairs, t => t
-        .Text("Pair", p => $"{Words.Capital(Words.Short(p.WeightRoom.Metric))}, {Words.Short(p.Field.Metric)}")
+        .Text("Pair", p => TransferTables.Name(p))
         .Text("In a sentence", p => p.Sentence));
 }

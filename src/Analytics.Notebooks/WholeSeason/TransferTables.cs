@@ -37,7 +37,7 @@ internal static class TransferTables
             .Text("Remark", p => p.Slope!.Reason.Length == 0 ? null : p.Slope.Reason)),
     ];
 
-    private static string Name(TransferPair pair) => $"{Words.Capital(Words.Short(pair.WeightRoom.Metric))}, {Words.Short(pair.Field.Metric)}";
+    internal static string Name(TransferPair pair) => $"{Words.Capital(Words.Short(pair.WeightRoom.Metric))}, {Words.Short(pair.Field.Metric)}";
 
     private static Cell R(double? r, Interval? interval) => r is { } value ? new Cell(Figures.Signed(value, 2), Figures.Limits(interval?.Low, interval?.High, 2, signed: true)) : Cell.Missing;
 

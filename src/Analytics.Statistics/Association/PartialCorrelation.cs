@@ -58,6 +58,7 @@ public sealed record PartialCorrelation : Result
         var basis = Basis(others, n);
         double[] restX = Rest(x, basis), restY = Rest(y, basis);
         var (whole, left) = (Paired.Sums(x, y), Paired.Sums(restX, restY));
+        // An SD under 1e-9 of the whole, the bound of the basis below.
         if (!(left.XX > 1e-18 * whole.XX && left.YY > 1e-18 * whole.YY))
             throw new ArgumentException("The others predict x or y exactly; nothing is left to correlate.", nameof(others));
         var r = left.Correlation;
@@ -94,6 +95,7 @@ public sealed record PartialCorrelation : Result
             }
 
             var length = v.L2Norm();
+            // Less than this of a column is what rounding leaves of one the others hold already, or of a constant.
             if (length > 1e-9 * size && length > 1e-13 * scale) basis.Add(v / length);
         }
 

@@ -8,6 +8,7 @@ namespace Analytics.Statistics.Association.Repeated;
 /// </summary>
 internal static class AthleteBlocks
 {
+    /// <summary>Most looks of a jackknife: its degrees of freedom hardly matter beyond (our choice).</summary>
     public const int Most = 100;
 
     /// <summary>Blocks for so many athletes.</summary>

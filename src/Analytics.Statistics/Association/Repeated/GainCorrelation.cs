@@ -11,10 +11,10 @@ namespace Analytics.Statistics.Association.Repeated;
 /// <remarks>One pair of gains an athlete: the interval is Fisher's scale, jackknife by athlete, Student's t with athletes − 1.</remarks>
 public sealed record GainCorrelation : Result
 {
-    /// <summary>An athlete's gain is used when his first and last day lie at least this share of the span apart, in both measures.</summary>
+    /// <summary>An athlete's gain is used when his first and last day lie at least this share of the span apart, in both measures (our choice, no source).</summary>
     public const double LeastSpan = 0.5;
 
-    /// <summary>Fewest degrees of freedom around the lines for their covariance to be taken off.</summary>
+    /// <summary>Fewest degrees of freedom around the lines for their covariance to be taken off (our choice, no source).</summary>
     public const double LeastFreedom = 8;
 
     internal GainCorrelation()
@@ -63,7 +63,7 @@ public sealed record GainCorrelation : Result
     /// <summary>Coverage of the intervals.</summary>
     public required double Level { get; init; }
 
-    /// <summary>Whether gains truly differ between athletes in both measures (5 % each); otherwise there is nothing that could go together.</summary>
+    /// <summary>Whether gains truly differ between athletes in both measures (5 % each, our choice); otherwise there is nothing that could go together.</summary>
     public bool SpreadIsSeen => SpreadPX <= 0.05 && SpreadPY <= 0.05 && ReliabilityX > 0 && ReliabilityY > 0;
 
     /// <summary>Interval of <see cref="Value"/>; null when there is no error.</summary>
@@ -116,7 +116,8 @@ public sealed record GainCorrelation : Result
     /// <param name="level">Coverage of the intervals, above 0 and below 1.</param>
     /// <param name="precisionX">Usual error variance of x over that of the row's value: below 1 for a value known less well; null when all are alike.</param>
     /// <param name="precisionY">The same of y.</param>
-    /// <exception cref="ArgumentException">Fewer than 4 athletes with both gains, or gains that do not differ.</exception>
+    /// <exception cref="ArgumentException">Fewer than 4 athletes with both gains.</exception>
+    /// <exception cref="GainsAlikeException">The gains do not differ.</exception>
     public static GainCorrelation Of<T>(
         IReadOnlyList<T> athletes, IReadOnlyList<double> times, IReadOnlyList<double?> x, IReadOnlyList<double?> y, double level = 0.95,
         IReadOnlyList<double>? precisionX = null, IReadOnlyList<double>? precisionY = null)

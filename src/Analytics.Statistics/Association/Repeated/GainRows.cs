@@ -45,7 +45,7 @@ internal sealed class GainRows
             throw new ArgumentException($"{used.Length} athletes were seen over at least half the span in both measures; 4 or more are needed.");
         var (gx, gy, m) = _table.Look(_ => false);
         if (!Differ(m.XX, _table.Sizes.X) || !Differ(m.YY, _table.Sizes.Y))
-            throw new ArgumentException("The gains of all athletes are the same in one of the measures; a correlation needs gains that differ.");
+            throw new GainsAlikeException();
         var known = _table.Freedom >= GainCorrelation.LeastFreedom && m.ErrorXX > 0 && m.ErrorYY > 0;
         var blockOf = new int[_table.Athletes];
         Array.Fill(blockOf, -1);
@@ -70,7 +70,8 @@ internal sealed class GainRows
         };
     }
 
-    // Against the values, not the gains: where everybody gained the same, the gains beyond the squad's are rounding alone.
+    // Against the values, not the gains: where everybody gained the same, the gains beyond the squad's are rounding alone,
+    // about 1e-15 of the values a term: an SD under 1e-12 of them is nothing.
     private static bool Differ(double variance, double size) => variance > 1e-24 * size * size;
 
     private static void Precisions(IReadOnlyList<double>? values, IReadOnlyList<double> times, string name)

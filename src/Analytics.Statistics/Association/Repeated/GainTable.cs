@@ -88,6 +88,7 @@ internal sealed class GainTable
             Part(exx, fxx * left, cxx / w), Part(eyy, fyy * left, cyy / w), Part(exy, fxy * left, cxy / w)));
     }
 
+    // Freedoms are whole numbers but for rounding and precisions: so little is none.
     private static double Part(double squares, double freedom, double share) => freedom > 1e-9 ? squares / freedom * share : 0;
 
     private double[] Each(Func<int, double> value)

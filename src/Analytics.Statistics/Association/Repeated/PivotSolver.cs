@@ -3,6 +3,7 @@ namespace Analytics.Statistics.Association.Repeated;
 /// <summary>Solves small symmetric normal equations that may lack rank: a direction the data say nothing about gets 0.</summary>
 internal static class PivotSolver
 {
+    // What rounding leaves of a pivot that is 0: doubles hold 16 digits, and a sum over thousands of rows loses a few of them.
     private const double Nothing = 1e-10;
 
     /// <summary>One solution of a·s = right; exact for every right side that lies in the span of a.</summary>

@@ -137,9 +137,11 @@ public sealed record WithinCorrelation : Result
     {
         if (!Varies(s.XX, x) || !Varies(s.YY, y)) return double.NaN;
         var r = s.XY / Math.Sqrt(s.XX) / Math.Sqrt(s.YY);
+        // What rounding leaves beside 1 would else be an infinite Fisher's z in one jackknife look and a large one in the next.
         return 1 - Math.Abs(r) < 1e-12 ? Math.Sign(r) : r;
     }
 
+    // An SD under 1e-12 of the values is what rounding leaves of none.
     private static bool Varies(double squares, IReadOnlyList<double> values)
     {
         var size = values.Max(Math.Abs);
