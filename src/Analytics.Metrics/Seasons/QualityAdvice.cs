@@ -6,31 +6,31 @@ namespace Analytics.Metrics.Seasons;
 /// <summary>Applies the rule to what is known of a test.</summary>
 internal static class QualityAdvice
 {
-    public static (TestAdvice Advice, string Reason) Of(TestQuality test, SquadProfile profile)
+    public static (TestAdvice Advice, string Why) Of(TestQuality test, SquadProfile profile)
     {
         var rule = test.Rule;
         var retest = $"retest {Math.Min(test.SquadSize, Math.Max(rule.RetestWanted, profile.MinimumRetested))} players within a week";
-        if (test.Level is null) return (TestAdvice.CannotTellYet, "Cannot tell yet: nobody has a value on the scale compared.");
+        if (test.Level is null) return (TestAdvice.CannotTellYet, "nobody has a value on the scale compared.");
         if (!test.Reliability.HoldsDayToDayVariation || test.TypicalError is null)
-            return (TestAdvice.CannotTellYet, $"Cannot tell yet: no error between days is known; {retest}.");
+            return (TestAdvice.CannotTellYet, $"no error between days is known; {retest}.");
         if (test.SignalToNoise is not { } signal || test.SignalToNoiseInterval is not { } limits)
-            return (TestAdvice.CannotTellYet, "Cannot tell yet: too few athletes to compare within groups on the first occasion.");
+            return (TestAdvice.CannotTellYet, "too few athletes to compare within groups on the first occasion.");
 
         var words = Text($"players of a group differ by {signal:0.0} ({limits.Low:0.0} to {limits.High:0.0}) typical errors");
         if (limits.Low < rule.DropBelow && limits.High >= rule.KeepFrom)
-            return (TestAdvice.CannotTellYet, Text($"Cannot tell yet: {words}, which may be good or bad; {retest}."));
+            return (TestAdvice.CannotTellYet, Text($"{words}, which may be good or bad; {retest}."));
         if (limits.High < rule.DropBelow)
         {
             return test.Reliability.Source == ErrorSource.SeasonRetest
-                ? (TestAdvice.Drop, Text($"Drop: {words}, so it tells mostly its own error{Minutes(test)}."))
-                : (TestAdvice.CannotTellYet, Text($"Cannot tell yet: by another group's error {words}; {retest} to have your own."));
+                ? (TestAdvice.Drop, Text($"{words}, so it tells mostly its own error{Minutes(test)}."))
+                : (TestAdvice.CannotTellYet, Text($"by another group's error {words}; {retest} to have your own."));
         }
 
         if (signal < rule.KeepFrom)
-            return (TestAdvice.Mend, Text($"Mend: {words}, less than {rule.KeepFrom:0.#}; average more attempts or two days, and test the same way every time{Days(test)}."));
+            return (TestAdvice.Mend, Text($"{words}, less than {rule.KeepFrom:0.#}; average more attempts or two days, and test the same way every time{Days(test)}."));
         return test.UsableShare < rule.LeastUsable
-            ? (TestAdvice.Mend, Text($"Mend: {words}, but only {100 * test.UsableShare:0} % of the squad have a value on the scale compared on a usual day{Elsewhere(test)}."))
-            : (TestAdvice.Keep, Text($"Keep: {words}{Days(test)}."));
+            ? (TestAdvice.Mend, Text($"{words}, but only {100 * test.UsableShare:0} % of the squad have a value on the scale compared on a usual day{Elsewhere(test)}."))
+            : (TestAdvice.Keep, Text($"{words}{Days(test)}."));
     }
 
     // A test may tell players apart and yet be too coarse for what one of them may gain; both are said.

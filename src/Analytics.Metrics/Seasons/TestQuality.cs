@@ -34,7 +34,7 @@ public sealed record TestQuality
     /// <summary>Its interval by the F law.</summary>
     public required Interval? SignalToNoiseInterval { get; init; }
 
-    /// <summary>The smallest worthwhile change.</summary>
+    /// <summary>The smallest worthwhile change; with the interval of the spread it is a share of, where it is one.</summary>
     public required SmallestWorthwhileChange Worthwhile { get; init; }
 
     /// <summary>Smallest worthwhile change over the typical error; null when either is not known.</summary>
@@ -70,8 +70,11 @@ public sealed record TestQuality
     /// <summary>Keep, mend or drop.</summary>
     public required TestAdvice Advice { get; init; }
 
-    /// <summary>Why, in one plain sentence.</summary>
-    public required string Reason { get; init; }
+    /// <summary>Why, without the advice itself: begins with a small letter, ends with a full stop.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>The advice and why, in one plain sentence.</summary>
+    public string Reason => $"{char.ToUpperInvariant(Advice.Words()[0])}{Advice.Words()[1..]}: {Why}";
 
     /// <summary>The thresholds used.</summary>
     public required TestQualityRule Rule { get; init; }
@@ -96,6 +99,8 @@ public sealed record TestQuality
         double? level = first.Count > 0 ? first.Average(v => v.Value) : null;
         var error = level is { } l && reliability.ErrorAt(l) is > 0 and var e ? e : (double?)null;
         var worthwhile = FirstValues.Worthwhile(profile, values, periods, reliability);
+        // A spread pooled over groups has its own degrees of freedom in the place of athletes − 1.
+        if (spread is not null) worthwhile = worthwhile.WithDoubt(spread.DegreesOfFreedom + 1, reliability.DegreesOfFreedom, rule.Level);
         var signal = SignalToNoiseOf(spread, reliability, rule.Level);
         var squad = profile.Squad.DistinctBy(m => m.Id).ToList();
         var bare = new TestQuality
@@ -117,11 +122,11 @@ public sealed record TestQuality
             ValuesElsewhere = values.NotCompared.Count,
             Cost = TestMinutes.Of(values.Metric.Id, minutes ?? new Dictionary<string, double>()),
             Advice = TestAdvice.CannotTellYet,
-            Reason = "",
+            Why = "",
             Rule = rule,
         };
-        var (advice, reason) = QualityAdvice.Of(bare, profile);
-        return bare with { Advice = advice, Reason = reason };
+        var (advice, why) = QualityAdvice.Of(bare, profile);
+        return bare with { Advice = advice, Why = why };
     }
 
     /// <summary>√(s²/e² − 1) with the limits that the F law gives the ratio of the variances.</summary>

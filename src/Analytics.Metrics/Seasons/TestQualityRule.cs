@@ -16,6 +16,20 @@ public enum TestAdvice
     CannotTellYet,
 }
 
+/// <summary>Words of the advice.</summary>
+public static class TestAdviceWords
+{
+    /// <summary>What a coach reads: keep, mend, drop or cannot tell yet.</summary>
+    /// <param name="advice">The advice.</param>
+    public static string Words(this TestAdvice advice) => advice switch
+    {
+        TestAdvice.Keep => "keep",
+        TestAdvice.Mend => "mend",
+        TestAdvice.Drop => "drop",
+        _ => "cannot tell yet",
+    };
+}
+
 /// <summary>The thresholds behind <see cref="TestQuality.Advice"/>. All are our choice, no source.</summary>
 public sealed record TestQualityRule
 {

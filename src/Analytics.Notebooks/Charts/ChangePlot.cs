@@ -111,5 +111,5 @@ public sealed class ChangePlot : FigureBlock
     }
 
     private IEnumerable<ChangeRow> Sorted(IEnumerable<ChangeRow> rows)
-        => InOrder ? Rows.Where(rows.ToHashSet().Contains) : rows.OrderBy(r => Axis.Better == Better.Lower ? r.Change : -r.Change).ThenBy(r => r.Name, StringComparer.Ordinal);
+        => InOrder ? Rows.Where(rows.ToHashSet(ReferenceEqualityComparer.Instance).Contains) : rows.OrderBy(r => Axis.Better == Better.Lower ? r.Change : -r.Change).ThenBy(r => r.Name, StringComparer.Ordinal);
 }

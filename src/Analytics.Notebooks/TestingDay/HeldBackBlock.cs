@@ -39,7 +39,11 @@ internal static class HeldBackBlock
     private static IEnumerable<Block> Remarks(SeasonData season)
     {
         if (season.Notes.Count > 0)
-            yield return new Folded($"Remarks on the files: {season.Notes.Count}", [.. season.Notes.Take(Shown).Select(n => new Note($"{n.File}: {n.Text}"))]);
+            yield return new Folded($"Remarks on the files: {season.Notes.Count}", 
+            [
+                .. season.Notes.Take(Shown).Select(n => new Note($"{n.File}: {n.Text}")),
+                .. season.Notes.Count > Shown ? [new Note($"And {season.Notes.Count - Shown} more; the command check lists all.")] : Array.Empty<Note>(),
+            ]);
     }
 
     private static string From(int today, int rest)

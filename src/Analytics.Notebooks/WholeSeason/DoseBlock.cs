@@ -20,7 +20,8 @@ internal static class DoseBlock
     public static Block Of(SeasonContext season, TrainedStretch trained)
     {
         DoseMeasure[] doses = [DoseMeasure.SessionLoad, DoseMeasure.VolumeLoad, DoseMeasure.JumpContacts];
-        List<(Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair)> pairs = [.. season.Headlines.SelectMany(m => doses.Select(d => (m, d, Pair(season, trained, m, d))))];
+        var byId = trained.Doses.ToDictionary(d => d.AthleteId, StringComparer.Ordinal);
+        List<(Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair)> pairs = [.. season.Headlines.SelectMany(m => Pairs(season, trained, byId, m, doses))];
         if (pairs.Count == 0) return new Together();
         var looks = DoseLooks.Of([.. pairs.Select(p => p.Pair)]);
         var rows = pairs.Select((p, i) => (p.Metric, p.Dose, p.Pair, Adjusted: looks.AdjustedP[i])).GroupBy(p => p.Metric.Id).ToList();
@@ -44,14 +45,17 @@ internal static class DoseBlock
         : string.Create(CultureInfo.InvariantCulture,
             $"A change counts as gain where it is better. {looks.AdjustedP.Count(p => p <= 0.05)} of {looks.Looks} pairs stand out with their number taken into account; looked at one by one, chance alone would show about {looks.ByChance.Expected:0.#}. Intervals are those of single pairs.");
 
-    private static DoseAgainstChange Pair(SeasonContext season, TrainedStretch trained, Metric metric, DoseMeasure dose)
+    private static IEnumerable<(Metric, DoseMeasure, DoseAgainstChange)> Pairs(
+        SeasonContext season, TrainedStretch trained, Dictionary<string, TrainingDose> byId, Metric metric, DoseMeasure[] doses)
     {
         var sign = metric.Better == Direction.Lower ? -1 : 1;
-        var byId = trained.Doses.ToDictionary(d => d.AthleteId, StringComparer.Ordinal);
-        var points = season.Profile.Change(metric, trained.Before.Athletes, trained.After.Athletes).Athletes
-            .Select(a => (a.AthleteId, Amount: byId.GetValueOrDefault(a.AthleteId)?.Amount(dose, LeastShare), a.Difference, a.Change?.StandardError))
-            .Where(a => a.Amount is not null)
-            .Select(a => new DosePoint(a.AthleteId, a.Amount!.Value, sign * a.Difference, a.StandardError > 0 ? a.StandardError : null));
-        return DoseAgainstChange.Of(new DosePair(dose.Name(), dose.Unit(), $"{Words.Short(metric)}, gain", metric.Unit), points);
+        var changes = season.Profile.Change(metric, trained.Before.Athletes, trained.After.Athletes).Athletes;
+        foreach (var dose in doses)
+        {
+            var points = changes.Select(a => (a.AthleteId, Amount: byId.GetValueOrDefault(a.AthleteId)?.Amount(dose, LeastShare), a.Difference, a.Change?.StandardError))
+                .Where(a => a.Amount is not null)
+                .Select(a => new DosePoint(a.AthleteId, a.Amount!.Value, sign * a.Difference, a.StandardError > 0 ? a.StandardError : null));
+            yield return (metric, dose, DoseAgainstChange.Of(new DosePair(dose.Name(), dose.Unit(), $"{Words.Short(metric)}, gain", metric.Unit), points));
+        }
     }
 }

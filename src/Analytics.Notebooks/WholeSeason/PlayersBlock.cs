@@ -87,8 +87,9 @@ internal static class PlayersBlock
 
     private static IEnumerable<Block> Tables(SeasonContext season)
     {
-        var parts = season.Measures.Chunk(Math.Max(1, (season.Measures.Count + 1) / (1 + season.Measures.Count / (ColumnsOfATable + 1)))).ToList();
-        foreach (var part in parts)
+        // As few tables as the width allows, of like size.
+        var tables = (season.Measures.Count + ColumnsOfATable - 1) / ColumnsOfATable;
+        foreach (var part in season.Measures.Chunk((season.Measures.Count + tables - 1) / tables))
         {
             var changes = part.Select(m => (Metric: m, ById: season.Change(m).Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal))).ToList();
             var players = season.Squad.Where(a => changes.Exists(c => c.ById.ContainsKey(a.Id))).ToList();

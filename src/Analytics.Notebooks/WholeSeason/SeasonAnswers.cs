@@ -83,8 +83,8 @@ internal static class SeasonAnswers
         var tests = TestsBlock.All(season);
         if (tests.Count == 0) return new("Which tests to keep: cannot tell yet.", "No test was done by enough players.", Tone.Muted);
         var said = new[] { TestAdvice.Keep, TestAdvice.Mend, TestAdvice.Drop, TestAdvice.CannotTellYet }.Select(a => (Advice: a, Names: tests.Where(q => q.Advice == a).Select(q => Words.Short(q.Metric)).ToList())).Where(a => a.Names.Count > 0).ToList();
-        var counts = said.Select(s => s.Advice == TestAdvice.CannotTellYet ? string.Create(CultureInfo.InvariantCulture, $"cannot tell yet for\u00a0{s.Names.Count}") : string.Create(CultureInfo.InvariantCulture, $"{TestsBlock.AdviceWords(s.Advice)}\u00a0{s.Names.Count}")).ToList();
+        var counts = said.Select(s => s.Advice == TestAdvice.CannotTellYet ? string.Create(CultureInfo.InvariantCulture, $"cannot tell yet for\u00a0{s.Names.Count}") : string.Create(CultureInfo.InvariantCulture, $"{s.Advice.Words()}\u00a0{s.Names.Count}")).ToList();
         return new(string.Create(CultureInfo.InvariantCulture, $"Of {tests.Count} {(tests.Count == 1 ? "measure" : "measures")}: {string.Join(", ", counts)}."),
-            string.Join(". ", said.Select(s => $"{Words.Capital(TestsBlock.AdviceWords(s.Advice))}: {Words.List(s.Names)}")) + ".", said.Exists(s => s.Advice == TestAdvice.Drop) ? Tone.Loss : Tone.Plain);
+            string.Join(". ", said.Select(s => $"{Words.Capital(s.Advice.Words())}: {Words.List(s.Names)}")) + ".", said.Exists(s => s.Advice == TestAdvice.Drop) ? Tone.Loss : Tone.Plain);
     }
 }

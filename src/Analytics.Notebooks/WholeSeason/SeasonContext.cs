@@ -15,6 +15,7 @@ internal sealed class SeasonContext
     private readonly Dictionary<string, SeasonValues> _values = [];
     private readonly Dictionary<string, SeasonTrend> _trends = [];
     private readonly Dictionary<string, SeasonChange> _changes = [];
+    private readonly Dictionary<string, TestQuality> _qualities = [];
     private readonly Dictionary<string, Athlete> _athletes;
     private readonly Dictionary<string, int> _places;
     private readonly IReadOnlyList<IReadOnlyList<AthleteDay>> _tested;
@@ -89,7 +90,7 @@ internal sealed class SeasonContext
 
     public SeasonChange Change(Metric metric) => Once(_changes, metric, m => SeasonChange.Of(Profile, Values(m)));
 
-    public TestQuality Quality(Metric metric) => TestQuality.Of(Profile, Values(metric), Data.Settings.TestMinutes);
+    public TestQuality Quality(Metric metric) => Once(_qualities, metric, m => TestQuality.Of(Profile, Values(m), Data.Settings.TestMinutes));
 
     private TransferStudy? Study()
     {

@@ -22,7 +22,7 @@ internal static class SeasonMethods
             .Text("Sources", m => string.Join(", ", m.Sources)));
         return new Section("How the numbers came about", "", new Folded("Methods and sources",
             new Definitions([
-                ("Trends", "Linear mixed model by restricted maximum likelihood with a level and, where the data bear it, a slope of each player; degrees of freedom by Satterthwaite. Intervals are those of the mean of these players: test error, and players who missed a day. [bates2015] [kuznetsova2017]"),
+                ("Trends", "Linear mixed model by restricted maximum likelihood with a level and, where the data bear it, a slope of each player. Intervals are those of the mean of these players: test error, and players who missed a day; Student's t with the degrees of freedom of the residual variance. [bates2015] [henderson1975]"),
                 ("Periods", season.Measures.Count == 0 ? "none" : season.Trend(season.Measures[0]).Periods.Rule),
                 ("Change of a player", "His last value less his baseline, the mean of both days where he did both of a retest. Its error is the typical error, less where values were averaged; the equation's error is added where a maximum was estimated."),
                 ("Verdicts", season.Profile.Rule.Statement),

@@ -5,6 +5,7 @@ using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
+using Analytics.Statistics;
 
 namespace Analytics.Notebooks.WholeSeason;
 
@@ -19,8 +20,8 @@ internal static class TestsBlock
             "A test earns its minutes when it tells players apart; that is what the advice goes by. How many test days it takes to see a change that matters stands beside it.",
             DataTable.Of("What to do with each test", tests, t => t
                 .Text("Test", q => new Cell(q.Metric.Label, Words.Scale(season.Values(q.Metric).Series)))
-                .Text("Advice", q => new Cell(AdviceWords(q.Advice), "", q.Advice switch { TestAdvice.Keep => Tone.Gain, TestAdvice.Drop => Tone.Loss, _ => Tone.Plain }))
-                .Text("Why", q => Words.Capital(AfterColon(q.Reason)))
+                .Text("Advice", q => new Cell(q.Advice.Words(), "", q.Advice switch { TestAdvice.Keep => Tone.Gain, TestAdvice.Drop => Tone.Loss, _ => Tone.Plain }))
+                .Text("Why", q => Words.Capital(q.Why))
                 .Numeric("Minutes", "", q => Minutes(q))),
             new Folded("The figures behind the advice", [Figures(season, tests)]),
             new Note(TestQualityRule.Standard.Statement),
@@ -29,23 +30,26 @@ internal static class TestsBlock
 
     internal static IReadOnlyList<TestQuality> All(SeasonContext season) => [.. SeasonMeasures.Tested(season).Select(season.Quality)];
 
-    internal static string AdviceWords(TestAdvice advice) => advice switch
-    {
-        TestAdvice.Keep => "keep",
-        TestAdvice.Mend => "mend",
-        TestAdvice.Drop => "drop",
-        _ => "cannot tell yet",
-    };
-
     private static DataTable Figures(SeasonContext season, IReadOnlyList<TestQuality> tests) => DataTable.Of("Error, signal and cost of each test", tests, t => t
         .Text("Test", q => q.Metric.Label)
         .Numeric("Typical error", "", q => Error(season, q))
         .Numeric("ICC", "", q => q.Icc is { } icc ? new Cell(Look.Figures.Plain(icc.Value, 2), Look.Figures.Limits(icc.Interval.Low, icc.Interval.High, 2)) : new Cell(null, "no own retest"))
         .Numeric("Signal to noise", "", q => q.SignalToNoise is { } signal ? new Cell(Look.Figures.Plain(signal, 1), Look.Figures.Limits(q.SignalToNoiseInterval?.Low, q.SignalToNoiseInterval?.High, 1)) : Cell.Missing)
-        .Numeric("Change that matters", "", q => new Cell(season.Unit(q.Metric) is var u ? Look.Figures.Plain(u.Of(q.Worthwhile.Value), Math.Max(u.Decimals, 1), u.Symbol) : null))
-        .Numeric("Change one test day sees", "", q => new Cell(season.Unit(q.Metric) is var u ? Look.Figures.Plain(u.Of(q.DetectableChange), Math.Max(u.Decimals, 1), u.Symbol) : null))
+        .Numeric("Change that matters", "", q => Amount(season, q, q.Worthwhile.Value, q.Worthwhile.Interval))
+        .Numeric("Change one test day sees", "", q => Amount(season, q, q.DetectableChange, Detectable(q)))
         .Numeric("Test days to see what matters", "", q => q.DaysForAthlete is { } days ? new Cell(days.ToString(CultureInfo.InvariantCulture), $"group of {q.GroupSize}: {q.DaysForGroup}") : Cell.Missing)
         .Numeric("Squad with a value", "%", q => new Cell(Look.Figures.Plain(100 * q.UsableShare, 0))));
+
+    private static Cell Amount(SeasonContext season, TestQuality quality, double? value, Interval? interval)
+    {
+        var unit = season.Unit(quality.Metric);
+        var decimals = Math.Max(unit.Decimals, 1);
+        return new Cell(Look.Figures.Plain(unit.Of(value), decimals, unit.Symbol), interval is { } i ? Look.Figures.Limits(unit.Of(i.Low), unit.Of(i.High), decimals) : "");
+    }
+
+    // In proportion to the typical error it is made of.
+    private static Interval? Detectable(TestQuality quality)
+        => quality is { DetectableChange: { } change, TypicalError: > 0 and var error, TypicalErrorInterval: { } i } && i.High > i.Low ? i.Times(change / error) : null;
 
     private static Cell Error(SeasonContext season, TestQuality quality)
     {
@@ -65,7 +69,4 @@ internal static class TestsBlock
         { IsDerived: true } cost => new Cell("0", cost.Basis),
         { } cost => new Cell(string.Create(CultureInfo.InvariantCulture, $"{quality.SquadMinutes:0}"), cost.Basis == TestMinutes.UsualBasis ? "" : cost.Basis),
     };
-
-    // The reason begins with the advice, which has a column of its own.
-    private static string AfterColon(string reason) => reason.IndexOf(": ", StringComparison.Ordinal) is > 0 and < 20 and var at ? reason[(at + 2)..] : reason;
 }

@@ -58,8 +58,11 @@ internal static class TrendBlock
         {
             var (unit, trend, groups) = (season.Unit(metric), season.Trend(metric), season.GroupsOf(metric));
             var decimals = unit.DecimalsFor(groups.Append(trend.Squad).Where(c => c.Verdict.IsClear()).Select(c => c.OverSeason?.Interval));
-            t.Numeric(Words.Head(metric), unit.Symbol, g => g is not null && trend.Groups.Any(c => c.Group == g) && groups.All(c => c.Group != g) ? new Cell(null, "too few players")
-                : Change(metric, g is null ? trend.Squad : groups.FirstOrDefault(c => c.Group == g), unit, decimals));
+            t.Numeric(Words.Head(metric), unit.Symbol, g =>
+            {
+                var course = g is null ? trend.Squad : trend.Groups.FirstOrDefault(c => c.Group == g);
+                return course is null || g is null || groups.Contains(course) ? Change(metric, course, unit, decimals) : new Cell(null, "too few players");
+            });
         }
     });
 
