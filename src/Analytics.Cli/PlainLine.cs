@@ -7,12 +7,20 @@ internal static class PlainLine
 {
     private const int Longest = 60;
 
+    /// <summary>The text, cut where it is very long.</summary>
     public static string Of(string text)
+    {
+        var line = Whole(text);
+        return line.Length <= Longest ? line : line[..(Longest - 1)] + "…";
+    }
+
+    /// <summary>All of the text.</summary>
+    public static string Whole(string text)
     {
         var line = new StringBuilder();
         foreach (var rune in text.EnumerateRunes())
             line.Append(Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.Control or System.Globalization.UnicodeCategory.Format
                 or System.Globalization.UnicodeCategory.LineSeparator or System.Globalization.UnicodeCategory.ParagraphSeparator ? "·" : rune.ToString());
-        return line.Length <= Longest ? line.ToString() : line.ToString(0, Longest - 1) + "…";
+        return line.ToString();
     }
 }

@@ -28,7 +28,7 @@ public static class SeasonShelf
     {
         ArgumentNullException.ThrowIfNull(earlier);
         ArgumentNullException.ThrowIfNull(share);
-        var word = ShareWords.Read(share);
+        var word = ShareWord.Read(share);
         lock (Door)
         {
             var sources = EarlierFolders.Open(season, earlier);
@@ -49,6 +49,9 @@ public static class SeasonShelf
             return data;
         }
     }
+
+    /// <summary>The words for how players are named.</summary>
+    public static IReadOnlyList<string> ShareWords { get; } = [.. Enum.GetNames<ShareAs>().Select(n => n.ToLowerInvariant())];
 
     /// <summary>The private list of a season's codes: who is who. Not for any report.</summary>
     /// <param name="season">The season folder; its key is made when there is none.</param>

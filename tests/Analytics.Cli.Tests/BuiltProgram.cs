@@ -27,6 +27,13 @@ internal sealed class BuiltProgram : IDisposable
         error = process.StandardError.ReadToEndAsync();
     }
 
+    /// <summary>Runs it to its end.</summary>
+    public static async Task<Heard> RunAsync(params string[] args)
+    {
+        using var program = new BuiltProgram(args);
+        return await program.EndAsync();
+    }
+
     public int Id => process.Id;
 
     public async Task<Heard> EndAsync()

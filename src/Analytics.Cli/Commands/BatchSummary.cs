@@ -13,8 +13,7 @@ internal static class BatchSummary
     {
         foreach (var failed in result.Failed)
         {
-            var line = failed.Failure.Line is { } number ? string.Create(CultureInfo.InvariantCulture, $", line {number}") : "";
-            yield return $"{PlainLine.Of(failed.Item.Label)} stopped at {failed.Cell}{line}: {FailureText.Of(failed.Failure)}";
+            yield return FailureText.Stopped(PlainLine.Of(failed.Item.Label), failed.Cell, failed.Failure);
             yield return $"  what there was before that is in {RunCommand.Shown(failed.Page)}";
         }
 

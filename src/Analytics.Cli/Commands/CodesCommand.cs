@@ -27,11 +27,8 @@ internal static class CodesCommand
         screen.Error.WriteLine("Private: keep this list; do not send it with a report.");
         int id = Width(codes.Select(c => c.AthleteId).Append("athlete_id")), name = Width(codes.Select(c => c.Name).Append("name"));
         foreach (var (first, second, third) in codes.Select(c => (c.AthleteId, c.Name, c.Code)).Prepend(("athlete_id", "name", "code")))
-            screen.Out.WriteLine($"{OneLine(first).PadRight(id)}  {OneLine(second).PadRight(name)}  {third}");
+            screen.Out.WriteLine($"{PlainLine.Whole(first).PadRight(id)}  {PlainLine.Whole(second).PadRight(name)}  {third}");
     }
 
     private static int Width(IEnumerable<string> texts) => Math.Min(Widest, texts.Max(t => t.Length));
-
-    /// <summary>Text from files must not move the cursor or break the line.</summary>
-    private static string OneLine(string text) => string.Concat(text.Select(c => char.IsControl(c) ? ' ' : c));
 }

@@ -1,13 +1,12 @@
 using System.Globalization;
 using Analytics.Runner;
+using Analytics.Season;
 
 namespace Analytics.Cli.Commands;
 
 /// <summary>Turns the options of <c>run</c> into settings of a notebook.</summary>
 internal static class GivenSettings
 {
-    private static readonly string[] ShareWords = ["names", "initials", "codes"];
-
     public static IReadOnlyList<KeyValuePair<string, string>> From(string notebook, RunOptions options)
     {
         var given = new List<KeyValuePair<string, string>>();
@@ -24,7 +23,7 @@ internal static class GivenSettings
     }
 
     // A notebook runs in its own folder, so that it finds the same files in any program; the path was typed in another.
-    internal static string SeasonSeenFrom(string notebook, string season)
+    private static string SeasonSeenFrom(string notebook, string season)
     {
         if (!Directory.Exists(season) && !File.Exists(season))
             throw new NotebookException(Fault.Usage, $"There is no season folder '{season}'. Make one with: analytics new-season {season}");
@@ -45,8 +44,8 @@ internal static class GivenSettings
     }
 
     private static string Share(string word)
-        => Array.Find(ShareWords, w => string.Equals(w, word, StringComparison.OrdinalIgnoreCase))
-            ?? throw new NotebookException(Fault.Usage, $"--share is one of {string.Join(", ", ShareWords)}, not '{word}'.");
+        => SeasonShelf.ShareWords.FirstOrDefault(w => string.Equals(w, word, StringComparison.OrdinalIgnoreCase))
+            ?? throw new NotebookException(Fault.Usage, $"--share is one of {string.Join(", ", SeasonShelf.ShareWords)}, not '{word}'.");
 
     private static string Day(string day)
         => DateOnly.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _)

@@ -78,8 +78,7 @@ internal static class RunCommand
         var name = Path.GetFileName(request.Notebook);
         if (result.Failure is { } failure)
         {
-            var line = failure.Line is { } number ? string.Create(CultureInfo.InvariantCulture, $", line {number}") : "";
-            screen.Error.WriteLine($"{name} stopped at {result.FailedCell}{line}: {FailureText.Of(failure)}");
+            screen.Error.WriteLine(FailureText.Stopped(name, result.FailedCell, failure));
             foreach (var place in failure.Trace.Count > 1 ? failure.Trace : [])
                 screen.Error.WriteLine(place);
             screen.Error.WriteLine("What was made before that is written:");

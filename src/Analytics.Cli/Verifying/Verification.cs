@@ -70,10 +70,16 @@ internal sealed class Verification(Screen screen, string name, ReportFile report
         return ExitCode.Fine;
     }
 
+    private int Verdict(string words)
+    {
+        Say(words);
+        return ExitCode.DataOrCell;
+    }
+
     // That a changed file has another digest was said already, and is no number of the report.
     private static ReportComparison WithoutDigestsOf(InputComparison inputs, ReportComparison comparison) => comparison with
     {
-        Values = [.. comparison.Values.Where(v => !v.Place.EndsWith("column 'SHA-256'", StringComparison.Ordinal) || !inputs.Changed.Any(f => v.Place.Contains($"row '{f}", StringComparison.Ordinal)))],
+        Values = [.. comparison.Values.Where(v => v.Column != ProofInput.DigestHead || !inputs.Changed.Any(f => v.Row.StartsWith(f, StringComparison.Ordinal)))],
     };
 
     private void SayWhetherItHoldsTogether()
@@ -125,15 +131,8 @@ internal sealed class Verification(Screen screen, string name, ReportFile report
 
     private static string Quoted(string text) => text.Length == 0 ? "nothing" : $"'{Line(text)}'";
 
-    private int Verdict(string words)
-    {
-        Say(words);
-        return ExitCode.DataOrCell;
-    }
-
     // What a report says is written by whoever changed it last: nothing in it may steer a terminal.
     private void Say(string text) => screen.Out.WriteLine(Line(text));
 
-    private static string Line(string text)
-        => string.Concat(text.Select(c => c is '\n' or '\t' ? ' ' : char.IsControl(c) || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') ? '\uFFFD' : c));
+    private static string Line(string text) => PlainLine.Whole(text.ReplaceLineEndings(" "));
 }

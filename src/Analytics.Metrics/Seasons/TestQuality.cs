@@ -100,7 +100,7 @@ public sealed record TestQuality
         var error = level is { } l && reliability.ErrorAt(l) is > 0 and var e ? e : (double?)null;
         var worthwhile = FirstValues.Worthwhile(profile, values, periods, reliability);
         // A spread pooled over groups has its own degrees of freedom in the place of athletes − 1.
-        if (spread is not null) worthwhile = worthwhile.WithDoubt(spread.DegreesOfFreedom + 1, reliability.DegreesOfFreedom, rule.Level);
+        if (spread is not null) worthwhile = worthwhile.WithDoubt(spread.DegreesOfFreedom + 1, spread.ErrorVariance is null ? double.PositiveInfinity : reliability.DegreesOfFreedom, rule.Level);
         var signal = SignalToNoiseOf(spread, reliability, rule.Level);
         var squad = profile.Squad.DistinctBy(m => m.Id).ToList();
         var bare = new TestQuality

@@ -43,7 +43,8 @@ internal static class TestsBlock
     private static Cell Amount(SeasonContext season, TestQuality quality, double? value, Interval? interval)
     {
         var unit = season.Unit(quality.Metric);
-        var decimals = Math.Max(unit.Decimals, 1);
+        // No change that matters is "0.00 s": what would round to nothing gets one more decimal.
+        var decimals = Math.Max(value is { } v ? unit.DecimalsFor([new(v, v)]) : unit.Decimals, 1);
         return new Cell(Look.Figures.Plain(unit.Of(value), decimals, unit.Symbol), interval is { } i ? Look.Figures.Limits(unit.Of(i.Low), unit.Of(i.High), decimals) : "");
     }
 

@@ -8,8 +8,6 @@ internal static class ProofScript
     public const string Begin = "<script type=\"application/json\" id=\"proof\">";
     public const string End = "</script>\n";
 
-    private const string DigestHead = "SHA-256";
-
     public static string Make(PageModel model, PageText page, IEnumerable<ProofPart> partsAfter) => Begin + ProofJson.Write(new Proof
     {
         Notebook = model.Notebook,
@@ -25,7 +23,7 @@ internal static class ProofScript
     // A table that has a column of digests lists the files behind the results.
     private static IEnumerable<ProofInput> Inputs(PageTable table)
     {
-        var digest = table.Heads.ToList().IndexOf(DigestHead);
+        var digest = table.Heads.ToList().IndexOf(ProofInput.DigestHead);
         return digest < 1 ? [] : table.Rows.Where(r => r.Count > digest).Select(r => new ProofInput(r[0], IsDigest(r[digest]) ? r[digest] : ""));
     }
 

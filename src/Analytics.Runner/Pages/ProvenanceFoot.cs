@@ -7,9 +7,13 @@ namespace Analytics.Runner.Pages;
 /// <summary>The foot of the page: what it was made from. Only the block marked <c>varies</c> differs from run to run.</summary>
 internal static partial class ProvenanceFoot
 {
-    public const string AfterTheTime = "<!--/varies-->\n</dl>\n</footer>\n";
+    /// <summary>Stands before the only piece of a page that differs from run to run.</summary>
+    public const string Opens = "<!--varies-->";
 
-    private const string Opens = "<!--varies-->";
+    /// <summary>Stands behind it.</summary>
+    public const string Closes = "<!--/varies-->";
+
+    public const string AfterTheTime = $"{Closes}\n</dl>\n</footer>\n";
 
     public static string BeforeTheTime(PageModel model)
     {

@@ -50,13 +50,14 @@ public static class ContentDifferences
             yield return new Difference($"{name}, column heads", one ?? "", other ?? "");
         foreach (var (one, other) in Pairs.Of(reported.Rows, expected.Rows, Name))
         {
-            foreach (var difference in Row($"{name}, row '{Name((other ?? one)!)}'", one, other, expected.Heads))
+            foreach (var difference in Row(name, Name((other ?? one)!), one, other, expected.Heads))
                 yield return difference;
         }
     }
 
-    private static IEnumerable<Difference> Row(string place, IReadOnlyList<string>? reported, IReadOnlyList<string>? expected, IReadOnlyList<string> heads)
+    private static IEnumerable<Difference> Row(string table, string row, IReadOnlyList<string>? reported, IReadOnlyList<string>? expected, IReadOnlyList<string> heads)
     {
+        var place = $"{table}, row '{row}'";
         if (reported is null || expected is null)
         {
             yield return new Difference(place, reported is null ? "" : string.Join(", ", reported), expected is null ? "" : string.Join(", ", expected));
@@ -67,7 +68,7 @@ public static class ContentDifferences
         {
             string one = i < reported.Count ? reported[i] : "", other = i < expected.Count ? expected[i] : "";
             if (one != other)
-                yield return Difference.InText(i < heads.Count ? $"{place}, column '{heads[i]}'" : place, one, other);
+                yield return Difference.InText(i < heads.Count ? $"{place}, column '{heads[i]}'" : place, one, other) with { Row = row, Column = i < heads.Count ? heads[i] : "" };
         }
     }
 

@@ -6,6 +6,12 @@ namespace Analytics.Runner.Proofs;
 /// <param name="Expected">What it should say; empty when it should say nothing.</param>
 public sealed record Difference(string Place, string Reported, string Expected)
 {
+    /// <summary>Name of the row where it stands in a table; else empty.</summary>
+    public string Row { get; init; } = "";
+
+    /// <summary>Head of the column where it stands in a table that has one; else empty.</summary>
+    public string Column { get; init; } = "";
+
     private const int Around = 30;
     private const int Longest = 160;
 

@@ -12,24 +12,22 @@ internal static partial class FrameComparison
     public static IEnumerable<Difference> Of(ReportFile report, ReportFile again, bool sameLibrary)
     {
         var sameNotebook = report.Proof.NotebookSha256 == again.Proof.NotebookSha256;
-        string One(string name) => report.Parts.FirstOrDefault(p => p.Key == name).Value ?? "";
-        string Other(string name) => again.Parts.FirstOrDefault(p => p.Key == name).Value ?? "";
-        if (Title(One(PartNames.Head)) is var title && title != Title(Other(PartNames.Head)))
-            yield return Difference.InText("title of the page", title, Title(Other(PartNames.Head)));
-        else if (sameLibrary && One(PartNames.Head) != Other(PartNames.Head))
-            yield return Difference.InText(PartNames.InWords(PartNames.Head), One(PartNames.Head), Other(PartNames.Head));
-        if (sameNotebook && sameLibrary && Code(One(PartNames.Code)) is var code && code != Code(Other(PartNames.Code)))
-            yield return Difference.InText(PartNames.InWords(PartNames.Code), code, Code(Other(PartNames.Code)));
-        foreach (var difference in Foot(report.Proof, One(PartNames.Foot), sameNotebook ? Other(PartNames.Foot) : ""))
+        if (Title(report.Part(PartNames.Head)) is var title && title != Title(again.Part(PartNames.Head)))
+            yield return Difference.InText("title of the page", title, Title(again.Part(PartNames.Head)));
+        else if (sameLibrary && report.Part(PartNames.Head) != again.Part(PartNames.Head))
+            yield return Difference.InText(PartNames.InWords(PartNames.Head), report.Part(PartNames.Head), again.Part(PartNames.Head));
+        if (sameNotebook && sameLibrary && Code(report.Part(PartNames.Code)) is var code && code != Code(again.Part(PartNames.Code)))
+            yield return Difference.InText(PartNames.InWords(PartNames.Code), code, Code(again.Part(PartNames.Code)));
+        foreach (var difference in Foot(report.Proof, report.Part(PartNames.Foot), sameNotebook ? again.Part(PartNames.Foot) : ""))
             yield return difference;
         if (!sameLibrary)
             yield break;
-        if (One(PartNames.FootEnd) != Other(PartNames.FootEnd))
-            yield return Difference.InText(PartNames.InWords(PartNames.FootEnd), One(PartNames.FootEnd), Other(PartNames.FootEnd));
-        if (One(PartNames.Script) != Other(PartNames.Script))
-            yield return Difference.InText(PartNames.InWords(PartNames.Script), One(PartNames.Script), Other(PartNames.Script));
+        if (report.Part(PartNames.FootEnd) != again.Part(PartNames.FootEnd))
+            yield return Difference.InText(PartNames.InWords(PartNames.FootEnd), report.Part(PartNames.FootEnd), again.Part(PartNames.FootEnd));
+        if (report.Part(PartNames.Script) != again.Part(PartNames.Script))
+            yield return Difference.InText(PartNames.InWords(PartNames.Script), report.Part(PartNames.Script), again.Part(PartNames.Script));
         // Packing may differ from machine to machine; what is packed may not.
-        string one = One(PartNames.Charts), other = Other(PartNames.Charts);
+        string one = report.Part(PartNames.Charts), other = again.Part(PartNames.Charts);
         if (Bare(one) != Bare(other) || (one != other && PageCharts.Library(one) != PageCharts.Library(other)))
             yield return new Difference("the chart library", "another one", "the one this program ships");
     }

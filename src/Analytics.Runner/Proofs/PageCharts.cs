@@ -6,17 +6,15 @@ namespace Analytics.Runner.Proofs;
 /// <summary>The charts of a page: what each is called, and its data.</summary>
 internal static partial class PageCharts
 {
-    private const long LargestBytes = 64 << 20;
-
     /// <summary>Title and data of every chart; null when the data cannot be unpacked.</summary>
     public static IReadOnlyList<KeyValuePair<string, string>>? Read(ReportFile report)
     {
-        var part = report.Parts.FirstOrDefault(p => p.Key == PartNames.Charts).Value ?? "";
+        var part = report.Part(PartNames.Charts);
         if (part.Length == 0)
             return [];
         try
         {
-            var data = PackedText.Unzip(PackedText.Decode(Packed().Match(part).Groups["data"].Value), LargestBytes).Split(ChartData.Begins).Skip(1).ToList();
+            var data = PackedText.Unzip(PackedText.Decode(Packed().Match(part).Groups["data"].Value), ReportFile.LargestBytes).Split(ChartData.Begins).Skip(1).ToList();
             var titles = Titles(report.Parts.Select(p => p.Value));
             return [.. data.Select((d, i) => new KeyValuePair<string, string>(titles.GetValueOrDefault(i, ""), d))];
         }
@@ -31,7 +29,7 @@ internal static partial class PageCharts
     {
         try
         {
-            return PackedText.Unzip(PackedText.Decode(LibraryText().Match(part).Groups["text"].Value), LargestBytes);
+            return PackedText.Unzip(PackedText.Decode(LibraryText().Match(part).Groups["text"].Value), ReportFile.LargestBytes);
         }
         catch (Exception e) when (e is FormatException or InvalidDataException)
         {

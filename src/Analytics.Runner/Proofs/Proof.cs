@@ -41,7 +41,11 @@ public sealed record ProofSetting(string Name, string Value, bool Given, bool Is
 /// <summary>A file that was read.</summary>
 /// <param name="File">Its path as the report gives it, inside the folder of inputs.</param>
 /// <param name="Sha256">SHA-256 of its bytes, lower-case hex; empty when it could not be read.</param>
-public sealed record ProofInput(string File, string Sha256);
+public sealed record ProofInput(string File, string Sha256)
+{
+    /// <summary>Head of the column of digests: a table that has one lists the files behind the results.</summary>
+    public const string DigestHead = "SHA-256";
+}
 
 /// <summary>A part of the page.</summary>
 /// <param name="Name">Its name, for example <c>part-5</c>.</param>

@@ -39,16 +39,16 @@ public sealed record ReportComparison(IReadOnlyList<Difference> Values, IReadOnl
         }
 
         if (report.Changed.Contains(PartNames.Foot))
-            found.AddRange(FrameComparison.Foot(report.Proof, report.Parts.FirstOrDefault(p => p.Key == PartNames.Foot).Value ?? "", ""));
+            found.AddRange(FrameComparison.Foot(report.Proof, report.Part(PartNames.Foot), ""));
         return found;
     }
 
     private static IEnumerable<Difference> Results(ReportFile report, ReportFile again, bool sameLibrary)
     {
         var under = "";
-        IReadOnlyList<KeyValuePair<string, string>> Parts(ReportFile of) => [.. of.Parts.Where(p => PartNames.IsResult(p.Key) || p.Key == PartNames.Opening)];
-        var pairs = Pairs.Of([.. Parts(report).Select(p => Tuple.Create(p.Key, p.Value))], [.. Parts(again).Select(p => Tuple.Create(p.Key, p.Value))], p => p.Item1);
-        foreach (var (one, other) in pairs)
+        // With their texts: a report that was tampered with may have two parts of one name.
+        Tuple<string, string>[] Parts(ReportFile of) => [.. of.Parts.Where(p => PartNames.IsResult(p.Key) || p.Key == PartNames.Opening).Select(p => Tuple.Create(p.Key, p.Value))];
+        foreach (var (one, other) in Pairs.Of(Parts(report), Parts(again), p => p.Item1))
         {
             string reported = one?.Item2 ?? "", expected = other?.Item2 ?? "";
             var should = ContentReader.Read(expected);

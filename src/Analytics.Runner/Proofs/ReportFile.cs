@@ -6,9 +6,8 @@ namespace Analytics.Runner.Proofs;
 /// <summary>A report as found in a file: its proof, and its text cut into the parts the proof tells of.</summary>
 public sealed class ReportFile
 {
-    private const long LargestBytes = 64 << 20;
-    private const string TimeBegins = "<!--varies-->";
-    private const string TimeEnds = "<!--/varies-->";
+    /// <summary>No report and nothing packed in one is larger.</summary>
+    internal const long LargestBytes = 64 << 20;
 
     private ReportFile(Proof proof, IReadOnlyList<KeyValuePair<string, string>> parts, IReadOnlyList<string> changed)
     {
@@ -25,6 +24,9 @@ public sealed class ReportFile
 
     /// <summary>Names of the parts that are not as they were made; empty when the file holds together.</summary>
     public IReadOnlyList<string> Changed { get; }
+
+    /// <summary>Text of a part; empty when there is none of this name.</summary>
+    internal string Part(string name) => Parts.FirstOrDefault(p => p.Key == name).Value ?? "";
 
     /// <summary>Reads a report from a file.</summary>
     /// <param name="path">The file.</param>
@@ -71,19 +73,19 @@ public sealed class ReportFile
 
     private static ReportFile Cut(string before, Proof proof, string after, string name)
     {
-        int from = before.LastIndexOf(TimeBegins, StringComparison.Ordinal), to = before.LastIndexOf(TimeEnds, StringComparison.Ordinal);
+        int from = before.LastIndexOf(ProvenanceFoot.Opens, StringComparison.Ordinal), to = before.LastIndexOf(ProvenanceFoot.Closes, StringComparison.Ordinal);
         var foot = proof.Parts.ToList().FindIndex(p => p.Name == PartNames.FootEnd);
         if (foot < 0)
             throw new NotebookException(Fault.Data, $"The proof in '{name}' tells of no foot: it was changed by hand.");
         var changed = new List<string>();
         if (from < 0 || to < from)
-            (from, to) = (before.Length - TimeBegins.Length, before.Length);
-        else if (!ProvenanceFoot.IsTime(before[(from + TimeBegins.Length)..to]))
+            (from, to) = (before.Length - ProvenanceFoot.Opens.Length, before.Length);
+        else if (!ProvenanceFoot.IsTime(before[(from + ProvenanceFoot.Opens.Length)..to]))
             changed.Add(PartNames.Foot);
         from = Math.Max(0, from);
         PartCutter[] cutters =
         [
-            new(before[..Math.Min(before.Length, from + TimeBegins.Length)], [.. proof.Parts.Take(foot)]),
+            new(before[..Math.Min(before.Length, from + ProvenanceFoot.Opens.Length)], [.. proof.Parts.Take(foot)]),
             new(before[to..], [proof.Parts[foot]]),
             new(after, [.. proof.Parts.Skip(foot + 1)]),
         ];
@@ -103,7 +105,7 @@ public sealed class ReportFile
     }
 
     private static string WithoutProof(string text, string name)
-        => text.Contains(TimeBegins, StringComparison.Ordinal)
+        => text.Contains(ProvenanceFoot.Opens, StringComparison.Ordinal)
             ? $"'{name}' carries no proof: an earlier version of this program made it, or the file was cut off. Run its notebook again to get one that can be verified."
             : $"'{name}' is no report of this program.";
 }

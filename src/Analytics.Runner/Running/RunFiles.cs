@@ -14,6 +14,7 @@ internal sealed class RunFiles(
 {
     private const string MetadataKey = "analytics_run";
 
+    private readonly HashSet<string> given = [.. request.Settings.Select(s => s.Key)];
     private readonly NeutralPlaces places = NeutralPlaces.Of(request.Notebook, settings);
 
     public ResultContent Make(RunEnding ending, TimeSpan took)
@@ -26,7 +27,7 @@ internal sealed class RunFiles(
         {
             NotebookSha256 = sha256,
             Settings = settings,
-            Given = Given,
+            Given = given,
             Library = request.Library,
             Ending = ending switch { RunEnding.Complete => "complete", RunEnding.Failed => "failed", _ => "timed out" },
             Started = started,
@@ -61,12 +62,7 @@ internal sealed class RunFiles(
         })],
     });
 
-    private HashSet<string> Given { get; } = [.. request.Settings.Select(s => s.Key)];
-
-    private string SettingsForReaders()
-    {
-        return string.Join("\n", settings.Where(s => Given.Contains(s.Name)).Select(SettingText.ForReaders));
-    }
+    private string SettingsForReaders() => string.Join("\n", settings.Where(s => given.Contains(s.Name)).Select(SettingText.ForReaders));
 
     private byte[] Notebook(Dictionary<CellLog, IReadOnlyList<CellOutput>> outputs, Provenance provenance)
     {

@@ -13,11 +13,11 @@ internal static partial class CellMarks
     /// <summary>Marks text of a cell, a file name or a message of the system.</summary>
     public static string Text(string text) => text.Length is 0 ? "" : $"{Open}{text}{Close}";
 
-    /// <summary>Marks an identifier or a name.</summary>
-    public static string Person(string text) => text.Length is 0 ? "" : $"{Open}{Who}{text}{Close}";
+    /// <summary>Marks an identifier or a name, on one line.</summary>
+    public static string Person(string text) => text.Length is 0 ? "" : $"{Open}{Who}{CellText.OneLine(text)}{Close}";
 
     /// <summary>An athlete as messages call him: P001 (Ada Stone).</summary>
-    public static string Athlete(Athlete athlete) => $"{Person(CellText.OneLine(athlete.Id))} ({Person(CellText.OneLine(athlete.Name))})";
+    public static string Athlete(Athlete athlete) => $"{Person(athlete.Id)} ({Person(athlete.Name)})";
 
     /// <summary>The message without marks.</summary>
     public static string Strip(string message) => message.AsSpan().IndexOfAny(Open, Close) < 0 ? message : Mark().Replace(message, "${text}");

@@ -69,7 +69,7 @@ internal sealed class ContactMaker(SeasonIntake intake, VideoSettings video, Squ
     private void HoldBackShared(string clip, string path)
     {
         if (!shared.Add(clip) || PointsReader.Read(intake, path) is not { GoodRows: > 0 } points) return;
-        var whose = string.Join(" and ", repetitions.Where(r => string.Equals(r.Clip, clip, StringComparison.OrdinalIgnoreCase)).Take(3).Select(r => $"{CellMarks.Person(CellText.OneLine(r.AthleteId))} attempt {r.Attempt}"));
+        var whose = string.Join(" and ", repetitions.Where(r => string.Equals(r.Clip, clip, StringComparison.OrdinalIgnoreCase)).Take(3).Select(r => $"{CellMarks.Person(r.AthleteId)} attempt {r.Attempt}"));
         points.Tally.HoldBackRows(new CellFault("", "", $"several repetitions name this clip ({whose}), so it cannot be told whose points these are; they were not used, the times of the rows stay", "Make one file of points for each repetition, and give each row the name of its own."), points.GoodRows);
     }
 

@@ -114,7 +114,7 @@ internal sealed class SeasonFolder
     }
 
     /// <summary>The system's message without the path of this machine.</summary>
-    private string Plain(Exception error) => CellMarks.Text(error.Message.Replace(root + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).Replace('\\', '/').TrimEnd('.', ' '));
+    private string Plain(Exception error) => CellMarks.Text(SystemMessage.Plain(error, root));
 }
 
 /// <summary>A file or folder of the season.</summary>

@@ -60,7 +60,7 @@ internal sealed class JoinedSquad
     {
         var then = $"in {CellText.Show(season)}";
         if (!string.Equals(athlete.Name, before.Name, StringComparison.OrdinalIgnoreCase))
-            Note($"{CellMarks.Person(athlete.Id)} is {CellMarks.Person(CellText.OneLine(athlete.Name))} {now} and was {CellMarks.Person(CellText.OneLine(before.Name))} {then}; taken for one person. Check that it is the same person; if not, give one of the two an identifier of his own.");
+            Note($"{CellMarks.Person(athlete.Id)} is {CellMarks.Person(athlete.Name)} {now} and was {CellMarks.Person(before.Name)} {then}; taken for one person. Check that it is the same person; if not, give one of the two an identifier of his own.");
         if (athlete.BirthYear is { } year && before.BirthYear is { } other && year != other)
             Note(FormattableString.Invariant($"{CellMarks.Athlete(athlete)} is born in {year} {now} and in {other} {then}; taken for one person. Check that it is the same person."));
         if (!string.Equals(athlete.Group, before.Group, StringComparison.OrdinalIgnoreCase))

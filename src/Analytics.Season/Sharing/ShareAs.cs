@@ -16,15 +16,11 @@ internal enum ShareAs
 }
 
 /// <summary>The words for it.</summary>
-internal static class ShareWords
+internal static class ShareWord
 {
     /// <summary>Reads a word.</summary>
     /// <exception cref="SeasonException">It is none of them.</exception>
-    public static ShareAs Read(string word) => word.Trim().ToUpperInvariant() switch
-    {
-        "NAMES" => ShareAs.Names,
-        "INITIALS" => ShareAs.Initials,
-        "CODES" => ShareAs.Codes,
-        _ => throw new SeasonException($"share is '{CellText.Show(word)}'; it is one of names, initials, codes."),
-    };
+    public static ShareAs Read(string word)
+        => SeasonShelf.ShareWords.Contains(word.Trim(), StringComparer.OrdinalIgnoreCase) ? Enum.Parse<ShareAs>(word, ignoreCase: true)
+            : throw new SeasonException($"share is '{CellText.Show(word)}'; it is one of {string.Join(", ", SeasonShelf.ShareWords)}.");
 }

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Analytics.Season.Files;
 
 namespace Analytics.Season.Sharing;
 
@@ -30,7 +31,7 @@ internal static class ShareKey
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            throw new SeasonException($"{FileName} cannot be read, so no codes can be made: {Plain(error, folder)}. Close it in other programs and check that you may read it.", error);
+            throw new SeasonException($"{FileName} cannot be read, so no codes can be made: {SystemMessage.Plain(error, folder)}. Close it in other programs and check that you may read it.", error);
         }
     }
 
@@ -59,7 +60,7 @@ internal static class ShareKey
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
-            throw new SeasonException($"Codes need a key, and {FileName} cannot be written into the season folder: {Plain(error, folder)}. Make the folder writable and run once more, or share initials.", error);
+            throw new SeasonException($"Codes need a key, and {FileName} cannot be written into the season folder: {SystemMessage.Plain(error, folder)}. Make the folder writable and run once more, or share initials.", error);
         }
         finally
         {
@@ -81,6 +82,4 @@ internal static class ShareKey
             throw new SeasonException(FormattableString.Invariant($"{FileName} is damaged: it must hold one line of {2 * Bytes} hexadecimal digits beside lines that begin with #. {Hint}"));
         return Convert.FromHexString(hex);
     }
-
-    private static string Plain(Exception error, string folder) => error.Message.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).TrimEnd('.', ' ');
 }

@@ -26,7 +26,7 @@ internal sealed partial class SharedPaths(IReadOnlyDictionary<string, string> se
         if (shown.TryGetValue(path, out var known)) return known;
         var sheet = path.Split('#', 2);
         var parts = sheet[0].Split('/');
-        var first = parts.Length > 0 && seasons.ContainsKey(parts[0]) ? 1 : 0;
+        var first = seasons.ContainsKey(parts[0]) ? 1 : 0;
         var safe = parts.Select((p, i) => i < first ? seasons[p] : i > first + 2 && Words.Normal(parts[i - 1]) == ClipShelf.FolderName ? ClipFile(parts[i - 2], p) : Part(p));
         return shown[path] = string.Join('/', safe) + (sheet.Length > 1 ? $"#{Part(sheet[1])}" : "");
     }

@@ -27,7 +27,7 @@ internal static class AthletesReader
             var id = row.NeedText(TrialTable.AthleteId, "athlete_id");
             var name = row.NeedText(Name, "name");
             if (lines.TryGetValue(id, out var earlier))
-                row.Fault(row.Head.HeadOf(TrialTable.AthleteId), id, $"athlete_id '{CellMarks.Person(CellText.OneLine(id))}' already stands on line {earlier} ({CellMarks.Person(CellText.OneLine(squad.Find(id)!.Name))})", "Give each athlete an identifier of his own, or delete the second row.");
+                row.Fault(row.Head.HeadOf(TrialTable.AthleteId), id, $"athlete_id '{CellMarks.Person(id)}' already stands on line {earlier} ({CellMarks.Person(squad.Find(id)!.Name)})", "Give each athlete an identifier of his own, or delete the second row.");
             if (id.Any(char.IsControl) || id.Length > CellText.LongestShown)
                 row.Fault(row.Head.HeadOf(TrialTable.AthleteId), id, "the identifier is too long or holds line breaks", "Use a short identifier, such as P001.");
             if (row.Faults.Count > 0) return;

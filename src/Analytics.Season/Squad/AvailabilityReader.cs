@@ -29,7 +29,7 @@ internal static class AvailabilityReader
             if (row.Faults.Count > 0) return;
             var spell = new Absence(from!.Value, to, status!.Value.ToString().ToLowerInvariant());
             if (athlete!.Absences.FirstOrDefault(a => Overlap(a, spell)) is { } other)
-                intake.Note(table.Path, $"Line {row.Line}: {CellMarks.Person(CellText.OneLine(athlete.Id))} is {spell.Status} {Days(spell)} and {other.Status} {Days(other)}; the spells overlap, both were kept.");
+                intake.Note(table.Path, $"Line {row.Line}: {CellMarks.Person(athlete.Id)} is {spell.Status} {Days(spell)} and {other.Status} {Days(other)}; the spells overlap, both were kept.");
             squad.Set(athlete with { Absences = [.. athlete.Absences.Append(spell).OrderBy(a => a.From)] });
             tally.CountKept();
         });

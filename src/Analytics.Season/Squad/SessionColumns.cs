@@ -3,7 +3,7 @@ using Analytics.Season.Trials;
 
 namespace Analytics.Season.Squad;
 
-/// <summary>The columns <c>sessions.csv</c> may have: a summary of the session, an exercise of it, or both.</summary>
+/// <summary>The columns <c>sessions.csv</c> may have: a summary of the session, an exercise of it, or both. Limits are what one session can hold; common practice, no source.</summary>
 internal static class SessionColumns
 {
     public static readonly Column Date = new("date", needed: true);

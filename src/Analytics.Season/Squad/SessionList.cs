@@ -42,16 +42,15 @@ internal sealed class SessionList
     private static bool Contradicts(RowCells row, Table table, Entry entry, SessionRow said)
     {
         var before = row.Faults.Count;
-        Compare(SessionColumns.Minutes, "minutes", entry.Minutes, said.Minutes);
-        Compare(SessionColumns.Exertion, "a rating of", entry.Exertion, said.Exertion);
-        Compare(SessionColumns.Contacts, "jump contacts", entry.Contacts, said.Contacts);
+        Compare(SessionColumns.Minutes, had => $"{had} minutes", entry.Minutes, said.Minutes);
+        Compare(SessionColumns.Exertion, had => $"a rating of {had}", entry.Exertion, said.Exertion);
+        Compare(SessionColumns.Contacts, had => $"{had} jump contacts", entry.Contacts, said.Contacts);
         return row.Faults.Count > before;
 
-        void Compare(NumberColumn column, string what, Known? known, double? now)
+        void Compare(NumberColumn column, Func<string, string> words, Known? known, double? now)
         {
             if (known is not { } had || now is not { } value || had.Value.Equals(value)) return;
-            var told = what.StartsWith("a ", StringComparison.Ordinal) ? $"{what} {CellText.Number(had.Value)}" : $"{CellText.Number(had.Value)} {what}";
-            row.Fault(row.Head.HeadOf(column), row.Text(column), $"the same session has {told} in {had.Place.In(table)}, here {CellText.Number(value)}; one athlete, day and focus are one session",
+            row.Fault(row.Head.HeadOf(column), row.Text(column), $"the same session has {words(CellText.Number(had.Value))} in {had.Place.In(table)}, here {CellText.Number(value)}; one athlete, day and focus are one session",
                 "Write the figure of the whole session once. If there were two sessions, give the second another focus, such as power 2.");
         }
     }

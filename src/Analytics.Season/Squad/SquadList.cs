@@ -32,7 +32,7 @@ internal sealed class SquadList
         }
 
         if (id.Length is 0) row.Fault(row.Head.HeadOf(column), "", "there is no athlete_id", "Fill in the athlete_id.");
-        else row.Fault(row.Head.HeadOf(column), id, $"athlete '{CellMarks.Person(CellText.OneLine(id))}' is not in athletes.csv", Remedy(id));
+        else row.Fault(row.Head.HeadOf(column), id, $"athlete '{CellMarks.Person(id)}' is not in athletes.csv", Remedy(id));
         return null;
     }
 

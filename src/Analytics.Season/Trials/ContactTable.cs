@@ -89,11 +89,11 @@ internal sealed class ContactTable : TrialTable
         if (string.Equals(text, "bag", StringComparison.OrdinalIgnoreCase)) return ContactParty.Bag;
         if (place.Squad.Find(text) is not { } other)
         {
-            row.Fault(row.Head.HeadOf(Against), text, $"'{CellMarks.Person(CellText.OneLine(text))}' is neither bag nor an athlete of athletes.csv", $"{place.Squad.Remedy(text)} Or write bag, or leave the cell empty.");
+            row.Fault(row.Head.HeadOf(Against), text, $"'{CellMarks.Person(text)}' is neither bag nor an athlete of athletes.csv", $"{place.Squad.Remedy(text)} Or write bag, or leave the cell empty.");
             return ContactParty.NotNoted;
         }
 
-        if (other.Id == place.AthleteId) row.Fault(row.Head.HeadOf(Against), text, $"athlete '{CellMarks.Person(CellText.OneLine(other.Id))}' ran into himself", "Write the other athlete, bag, or nothing.");
+        if (other.Id == place.AthleteId) row.Fault(row.Head.HeadOf(Against), text, $"athlete '{CellMarks.Person(other.Id)}' ran into himself", "Write the other athlete, bag, or nothing.");
         return ContactParty.Athlete(other.Id);
     }
 }

@@ -1,3 +1,4 @@
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Analytics.Acceptance.Browser;
@@ -49,6 +50,13 @@ internal sealed class OpenPage : IAsyncDisposable
 
     /// <summary>Unfolds everything that is folded.</summary>
     public Task UnfoldAsync() => Page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+
+    /// <summary>Fails with what the accessibility rules find, and where.</summary>
+    public async Task AssertAccessibleAsync()
+    {
+        var result = await Page.RunAxe();
+        Assert.Empty(result.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}"));
+    }
 
     public static async Task<OpenPage> OnAsync(IBrowserContext context) => new(context, await context.NewPageAsync());
 

@@ -100,8 +100,7 @@ public sealed class RunCommandTests : IDisposable
 
     private async Task<Heard> RunAsync(string notebook, params string[] more)
     {
-        using var program = new BuiltProgram(["run", notebook, "--out", folder.File("out"), .. more]);
-        return await program.EndAsync();
+        return await BuiltProgram.RunAsync(["run", notebook, "--out", folder.File("out"), .. more]);
     }
 
     private IEnumerable<string?> Results()

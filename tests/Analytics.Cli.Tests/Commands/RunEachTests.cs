@@ -118,8 +118,7 @@ public sealed class RunEachTests : IDisposable
 
     private async Task<Heard> RunAsync(string code, params string[] more)
     {
-        using var program = new BuiltProgram(["run", folder.Notebook(Settings, code), "--out", folder.File("out"), .. more]);
-        return await program.EndAsync();
+        return await BuiltProgram.RunAsync(["run", folder.Notebook(Settings, code), "--out", folder.File("out"), .. more]);
     }
 
     private IEnumerable<string?> Results()

@@ -32,8 +32,7 @@ public sealed class DemoReport : IDisposable
     {
         var file = Path.Combine(Directory.CreateDirectory(folder.File(Guid.NewGuid().ToString("N"))).FullName, "report.html");
         await File.WriteAllTextAsync(file, page);
-        using var program = new BuiltProgram(["verify", file, .. more]);
-        return await program.EndAsync();
+        return await BuiltProgram.RunAsync(["verify", file, .. more]);
     }
 
     internal Task<Heard> VerifyAgainstAsync(string season, string page) => VerifyAsync(page, "--season", season, "--notebook", Notebook);

@@ -35,11 +35,11 @@ public sealed class JoinedSeasonsTests : IDisposable
         Assert.Contains("in folders called 'then'. Say where they are with --earlier", asked.Error, StringComparison.Ordinal);
 
         var same = await VerifyAsync("--earlier", folder.File("then"));
-        Assert.Equal((0, "same inputs, same numbers"), (same.ExitCode, same.Out.TrimEnd().Split('\n')[^1]));
+        Assert.Equal((0, "same inputs, same numbers"), (same.ExitCode, same.LastLine));
 
         File.AppendAllText(folder.File("then/availability.csv"), "\n");
         var changed = await VerifyAsync("--earlier", folder.File("then"));
-        Assert.Equal((2, "inputs changed: 2025/availability.csv; the numbers are the same"), (changed.ExitCode, changed.Out.TrimEnd().Split('\n')[^1]));
+        Assert.Equal((2, "inputs changed: 2025/availability.csv; the numbers are the same"), (changed.ExitCode, changed.LastLine));
     }
 
     private async Task NewSeasonAsync(string name) => Assert.Equal(0, (await Heard.RunAsync("new-season", folder.File(name))).ExitCode);
@@ -56,8 +56,7 @@ public sealed class JoinedSeasonsTests : IDisposable
 
     private static async Task<Heard> RunAsync(params string[] args)
     {
-        using var program = new BuiltProgram(args);
-        return await program.EndAsync();
+        return await BuiltProgram.RunAsync(args);
     }
 
     private Task<Heard> VerifyAsync(params string[] more) => RunAsync(["verify", folder.File("out/tiny.html"), "--season", folder.File("now"), "--notebook", notebook, .. more]);

@@ -61,8 +61,7 @@ public sealed class LeakTests : IDisposable
 
     private async Task<(string Page, string Notebook)> RunAsync(string notebook, int code)
     {
-        using var program = new BuiltProgram("run", notebook, "--season", Season, "--out", folder.File("out"));
-        var heard = await program.EndAsync();
+        var heard = await BuiltProgram.RunAsync("run", notebook, "--season", Season, "--out", folder.File("out"));
         Assert.True(heard.ExitCode == code, heard.Error);
         var stem = folder.File("out/" + Path.GetFileNameWithoutExtension(notebook));
         var results = (Page: await File.ReadAllTextAsync(stem + ".html"), Notebook: await File.ReadAllTextAsync(stem + ".ipynb"));

@@ -18,7 +18,7 @@ public sealed class OtherVersionTests : IDisposable
         await RunAsync(notebook, "--set", "share=2.25", "--set", "n=-3", "--set", "all=true", "--set", "word=b \"c\"; d", "--set", "from=2026-03-04", "--set", "cap=7");
         Assert.Contains("<p>2.25 -3 True b \"c\"; d 2026-03-04 7</p>", await File.ReadAllTextAsync(folder.File("out/tiny.html")), StringComparison.Ordinal);
         var heard = await VerifyAsync(notebook);
-        Assert.Equal((0, "same inputs, same numbers"), (heard.ExitCode, heard.Out.TrimEnd().Split('\n')[^1]));
+        Assert.Equal((0, "same inputs, same numbers"), (heard.ExitCode, heard.LastLine));
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public sealed class OtherVersionTests : IDisposable
         var heard = await VerifyAsync(notebook);
         Assert.Equal(2, heard.ExitCode);
         Assert.Contains("table 'Chance', row 'it', column 'how much': report says '", heard.Out, StringComparison.Ordinal);
-        Assert.StartsWith("numbers differ: 1 place", heard.Out.TrimEnd().Split('\n')[^1], StringComparison.Ordinal);
+        Assert.StartsWith("numbers differ: 1 place", heard.LastLine, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class OtherVersionTests : IDisposable
         await RunAsync(notebook);
         var heard = await VerifyAsync(notebook);
         Assert.Contains("ended early (failed)", heard.Out, StringComparison.Ordinal);
-        Assert.Equal((0, "same inputs, same numbers"), (heard.ExitCode, heard.Out.TrimEnd().Split('\n')[^1]));
+        Assert.Equal((0, "same inputs, same numbers"), (heard.ExitCode, heard.LastLine));
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class OtherVersionTests : IDisposable
         await File.WriteAllTextAsync(folder.File("out/tiny.html"), ForgedProof.Consistent(page, version, string.Create(CultureInfo.InvariantCulture, $"{version[..^1]}9")).Replace($"\"library\":\"{version}\"", $"\"library\":\"{version[..^1]}9\"", StringComparison.Ordinal));
         var heard = await VerifyAsync(notebook);
         Assert.Contains($"Library: the report was made with {version[..^1]}9, this is {version}.", heard.Out, StringComparison.Ordinal);
-        Assert.StartsWith("same inputs, same numbers; drawings, styles", heard.Out.TrimEnd().Split('\n')[^1], StringComparison.Ordinal);
+        Assert.StartsWith("same inputs, same numbers; drawings, styles", heard.LastLine, StringComparison.Ordinal);
         Assert.Equal(0, heard.ExitCode);
     }
 
@@ -86,7 +86,6 @@ public sealed class OtherVersionTests : IDisposable
 
     private async Task<Heard> VerifyAsync(string notebook, params string[] more)
     {
-        using var program = new BuiltProgram(["verify", folder.File("out/tiny.html"), "--season", folder.Path, "--notebook", notebook, .. more]);
-        return await program.EndAsync();
+        return await BuiltProgram.RunAsync(["verify", folder.File("out/tiny.html"), "--season", folder.Path, "--notebook", notebook, .. more]);
     }
 }

@@ -14,12 +14,12 @@ public class SeasonChangeTests
     public void Of_BothRetestDays_AveragesThemAndNarrowsTheError()
     {
         var athlete = s_change.Athletes.Single(a => a.AthleteId == "a2");
-        // Errors of athlete 2: 0.6·... day 0: (14 % 11 − 5)·0.3 = −0.6, day 1: (25 % 11 − 5)·0.3 = −0.6, day 3: (47 % 11 − 5)·0.3 = −0.6.
+        // Errors of athlete 2: day 0 (14 % 11 − 5) · 0.3, day 1 (25 % 11 − 5) · 0.3, day 3 (47 % 11 − 5) · 0.3, all −0.6.
         Assert.Equal(101 - 0.6, athlete.Baseline.Value.Value, 9);
         Assert.Equal((2, 1), (athlete.Baseline.Occasions, athlete.Last.Occasions));
         Assert.Equal(8, athlete.Difference, 9);
-        // √(1/2 + 1) of the typical error, where two single values have √2.
-        Assert.Equal(Math.Sqrt(1.5) * s_change.Reliability.Error!.Value, athlete.Change!.StandardError, 9);
+        // √(1/2 + 1) of the typical error, where two single values have √2; typical error of Course worked out outside the program, 0.889751.
+        Assert.Equal(1.089719, athlete.Change!.StandardError, 6);
         Assert.True(athlete.IsWholeSeason);
     }
 
@@ -30,7 +30,8 @@ public class SeasonChangeTests
         // Twelve did not change; one of them is flagged here, as chance gives.
         Assert.InRange(s_change.Losses, 0, s_change.ByChance.High);
         Assert.All(s_change.Athletes.Take(12), a => Assert.Equal("Backs", a.Group));
-        Assert.Equal(24 * 0.05, s_change.ByChance.Expected, 9);
+        // 5 % of 24.
+        Assert.Equal(1.2, s_change.ByChance.Expected, 9);
     }
 
     [Fact]
@@ -73,8 +74,8 @@ public class SeasonChangeTests
     {
         IReadOnlyList<AthleteDay> june = [.. Enumerable.Range(1, 24).Select(i => Invented.Day($"a{i}", Course.June, Invented.Estimated(Course.Level(i), personal: 3, fresh: 4)))];
         var change = Change([Course.Days[0], Course.Days[1], june]);
-        var error = change.Reliability.Error!.Value;
-        Assert.All(change.Athletes, a => Assert.Equal(Math.Sqrt((1.5 * error * error) + 9 + 16), a.Change!.StandardError, 9));
+        // √(1.5 · 0.889751² + 3² + 4²), by hand.
+        Assert.All(change.Athletes, a => Assert.Equal(5.117371, a.Change!.StandardError, 6));
         Assert.All(change.Athletes, a => Assert.Contains("the later estimated from 5 repetitions", a.Remark, StringComparison.Ordinal));
         Assert.True(change.Detectable.Single().WithEquation);
     }

@@ -49,8 +49,9 @@ public class SeasonTrendTests
     public void Of_UnlikeResponses_WidenTheIntervalForOthersOnly()
     {
         var change = s_trend.Squad.OverSeason!;
+        // Errors of 0.93 kg alone: ± 2 · 0.93 · √(1.5/24) = 0.46, a width of 0.9; a third of it to not quite twice.
         Assert.InRange(change.Interval.High - change.Interval.Low, 0.3, 1.6);
-        // Responses of SD 4.09 kg alone give ± 2.07 · 4.09/√24 = 1.73 kg.
+        // Responses of SD 4.09 kg alone give ± 2.07 · 4.09/√24 = 1.73 kg; errors add to that, no more than to 2.2.
         Assert.InRange(change.OthersLikeThem.High - change.OthersLikeThem.Low, 2 * 1.73, 2 * 2.2);
         // Within a group all gained alike, so the model of groups has no slopes of athletes, and says so.
         Assert.False(s_trend.HasOwnSlopes);
@@ -64,6 +65,7 @@ public class SeasonTrendTests
         var days = new[] { Course.Days[0], Course.Days[1], Course.Day(Course.March, 2, _ => 0), Course.Day(Course.June, 3, i => i > 12 ? double.NaN : 0) };
         var trend = SeasonTrend.Of(Course.Profile, SeasonValues.Of(Invented.Metric(), days));
         Assert.True(trend.Squad.OverSeason!.Interval.Contains(0));
+        // Three errors of 0.93 √(1/12 + 1/48) = 0.30 kg.
         Assert.InRange(trend.Squad.OverSeason.Change.Difference, -1, 1);
         Assert.Equal(12, trend.Squad.Points[^1].Athletes);
         Assert.Equal(24, trend.Squad.Athletes);
@@ -77,7 +79,7 @@ public class SeasonTrendTests
         var trend = SeasonTrend.Of(profile, SeasonValues.Of(amount, Course.Days));
         Assert.Equal(ErrorScale.Proportional, trend.Scale);
         Assert.StartsWith("logarithms", trend.ScaleReason, StringComparison.Ordinal);
-        // Mean level of the 24 athletes is 111.5 kg, their errors average near 0.
+        // Mean level of the 24 athletes is 111.5 kg, of 48 first values known to 0.13; mean change 4 kg, three errors of 0.93 √(1.5/24) = 0.23 each way.
         Assert.InRange(trend.Squad.Points[0].Mean.Value, 111, 112);
         Assert.InRange(trend.Squad.OverSeason!.Change.Difference, 3.3, 4.7);
         Assert.InRange(trend.Squad.OverSeason.Percent, 100 * 3.3 / 112, 100 * 4.7 / 111);
@@ -98,6 +100,7 @@ public class SeasonTrendTests
             [.. Enumerable.Range(1, 24).Select(i => Invented.Day($"a{i}", Course.June, Invented.Estimated(Course.Level(i) + 3 + Course.Error(i, 3), personal: 0.5, shared: 6)))];
         var trend = SeasonTrend.Of(Course.Profile, SeasonValues.Of(Invented.Metric(), [Course.Days[0], Course.Days[1], Course.Day(Course.March, 2, _ => 0), june]));
         var change = trend.Squad.OverSeason!;
+        // √(6² + 0.24²) = 6.005; the shared error counted twice would give 8.5.
         Assert.InRange(change.Change.StandardError, 6, 6.3);
         Assert.True(change.Interval.Contains(0));
         Assert.Equal(Verdict.CannotTellYet, trend.Squad.Verdict);
@@ -131,7 +134,7 @@ public class SeasonTrendTests
     [Fact]
     public void Of_WeeklyHistory_HasAtMostTwelvePeriodsAndFindsTheGain()
     {
-        // 0.05 kg a week: 12 months of 52 weeks apart are 2.6 kg.
+        // 0.05 kg a week; means of months (24 players, 4 weeks) are known to 0.1 kg, so over 140 weeks the slope to 0.001.
         var trend = SeasonTrend.Of(Course.Profile with { Retests = [] }, SeasonValues.Of(Invented.Metric(), Course.Weekly(156, w => 0.05 * w)));
         Assert.True(trend.Periods.AreCalendar);
         Assert.InRange(trend.Squad.Points.Count, 9, 12);

@@ -18,8 +18,9 @@ public class TestQualityTests
         Assert.NotNull(s_good.Icc);
         Assert.True(s_good.TypicalErrorInterval!.Value.Contains(s_good.TypicalError!.Value));
         Assert.Equal(1, s_good.UsableShare);
-        // R 4.2.2: √2 · t(0.975, 23 df) = √2 · 2.068658 typical errors.
-        Assert.Equal(Math.Sqrt(2) * 2.0686576104190406 * s_good.TypicalError.Value, s_good.DetectableChange!.Value, 9);
+        // Worked out outside the program from the values of Course: SD of the retest differences/√2, and √2 · t(0.975, 23 df) of it (R 4.2.2: 2.068658).
+        Assert.Equal(0.889751, s_good.TypicalError.Value, 6);
+        Assert.Equal(2.602989, s_good.DetectableChange!.Value, 6);
     }
 
     // By hand, normal error known: TE 2, worthwhile 1: 2 ((1.959964 + 0.841621) · 2)² = 62.79, so 63 days; a group of 8: 7.85, so 8.
@@ -96,16 +97,25 @@ public class TestQualityTests
     }
 
     // Spread within 2 groups of 12 has 22 df, the retest 23: qf(.975, 22, 23) = 2.32541477516 and qf(.025, 22, 23) = 0.426590000472 in R 4.2.2.
+    // Outside the program: SD within groups 7.108446, typical error 0.889751, so s²/e² = 63.82810 and √(63.82810/F − 1).
     [Fact]
     public void SignalToNoise_Limits_AreThoseOfTheFLaw()
     {
-        var spread = s_good.SignalToNoise!.Value;
-        var ratio = (spread * spread) + 1;
-        Assert.Equal(Math.Sqrt((ratio / FUpper) - 1), s_good.SignalToNoiseInterval!.Value.Low, 6);
-        Assert.Equal(Math.Sqrt((ratio / FLower) - 1), s_good.SignalToNoiseInterval.Value.High, 6);
+        Assert.Equal(7.926418, s_good.SignalToNoise!.Value, 6);
+        Assert.Equal(5.142767, s_good.SignalToNoiseInterval!.Value.Low, 6);
+        Assert.Equal(12.191144, s_good.SignalToNoiseInterval.Value.High, 6);
     }
 
-    private const double FUpper = 2.32541477516, FLower = 0.426590000472;
+    // Outside the program: variances 50.530000 (22 df) and 0.791658 (23 df) differ by 49.738342 with error √(2 (50.53²/22 + 0.791658²/23)); 0.2 of the roots of the 95 % limits.
+    [Fact]
+    public void Worthwhile_ShareOfASpread_HasTheIntervalOfTheSpread()
+    {
+        Assert.Equal(1.410508, s_good.Worthwhile.Value!.Value, 6);
+        Assert.Equal(0.891607, s_good.Worthwhile.Interval!.Value.Low, 6);
+        Assert.Equal(1.784406, s_good.Worthwhile.Interval.Value.High, 6);
+        var anchored = TestQuality.Of(Course.Profile with { Worthwhile = new Dictionary<string, double> { ["m"] = 1 } }, SeasonValues.Of(Invented.Metric(), Course.Days));
+        Assert.Null(anchored.Worthwhile.Interval);
+    }
 
     [Theory]
     [InlineData("back_squat_1rm", 6, false)]

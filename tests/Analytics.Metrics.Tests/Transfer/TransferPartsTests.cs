@@ -45,9 +45,11 @@ public sealed class TransferPartsTests
     public void A_form_of_the_day_shared_by_both_tests_shows_on_the_retest_days_and_is_taken_off()
     {
         var pair = TransferStudyTests.Study(new(80, 0, form: 0.9)).Pairs[0];
+        // True 0.9; standard error (1 − 0.9²)/√79 = 0.02.
         Assert.InRange(pair.Errors!.OnRetestDays!.Value, 0.8, 1);
         Assert.Equal(80, pair.Errors.OnRetestDays.N);
         Assert.InRange(pair.Errors.AroundLines!.Value, 0.8, 1);
+        // What is told of the errors is what was taken off; 1e-12: the same arithmetic in another order.
         Assert.Equal(pair.Gains!.Raw - pair.Errors.OfGains!.Value, pair.Gains.Value, 1e-12);
         Assert.True(pair.Errors.OfGains > 0.1);
     }
@@ -56,7 +58,7 @@ public sealed class TransferPartsTests
     public void Falling_back_follows_the_reliability_of_the_start()
     {
         var measure = TransferStudyTests.Study(new(400, 0)).WeightRoom[0];
-        // This draw: typical error 2.7376 kg, SD of the starts (means of two days) 3.4173 kg. (1 − r) SD = 2.7376²/2/3.4173 = 1.0965 kg, by hand.
+        // The same draw worked out outside the program: typical error 2.73756 kg, SD of the starts (means of two days) 3.41727 kg, (1 − r) SD = 2.7376²/2/3.4173 = 1.0965 kg. To the digits written.
         Assert.Equal(2.7376, measure.TypicalError!.Value, 1e-4);
         Assert.Equal(1.0965, measure.FallBack!.Value, 2e-4);
     }

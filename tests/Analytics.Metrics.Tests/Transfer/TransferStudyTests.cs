@@ -20,6 +20,7 @@ public sealed class TransferStudyTests
         var linked = study.Pairs[0];
         // Times fall as loads rise: in the sense of gains the association is positive.
         Assert.Equal(TransferVerdict.WentTogether, linked.Verdict);
+        // True 0.9, standard error about 0.1 with 40 players; two each way, not clipped.
         Assert.InRange(linked.Gains!.OfTrueGains!.Value, 0.7, 1.1);
         Assert.StartsWith("Gains in lift_a went with gains in run_a beyond what the calendar explains: r of true gains 0.", linked.Sentence, StringComparison.Ordinal);
         Assert.EndsWith("all 4 pairs taken together, 40 players. Not proof that one made the other.", linked.Sentence, StringComparison.Ordinal);
@@ -33,7 +34,7 @@ public sealed class TransferStudyTests
         var study = Study(new(40, 0.9));
         double[] p = [.. study.Pairs.Select(x => x.Gains!.P!.Value)];
         var least = study.Pairs.MinBy(x => x.Gains!.P)!;
-        // Holm: the smallest of four p counts four times, the largest once or as much as the one before it.
+        // 1e-12: the same arithmetic in another order. Holm: the smallest of four p counts four times, the largest once or as much as the one before it.
         Assert.Equal(4 * p.Min(), least.AdjustedP!.Value, 1e-12);
         Assert.All(study.Pairs, x => Assert.True(x.AdjustedP >= x.Gains!.P));
         Assert.All(study.Pairs, x => Assert.Equal(0.9875, x.Simultaneous!.Value.Level, 1e-12));

@@ -27,6 +27,7 @@ public sealed class LoadRuleTests
     {
         // 445 lb: 75 % = 333.75 -> 330, 85 % = 378.25 -> 375.
         var load = LoadRule.Of(Squat(445 * 0.45359237, new Interval(422 * 0.45359237, 468 * 0.45359237)), Today, Pounds);
+        // Rounded: pounds through kilograms and back leave 1e-13.
         Assert.Equal([330, 375], load.Sets.Select(s => Math.Round(s.Load, 6)));
         Assert.Equal("330\u2009lb", Pounds.Text(load.Sets[0].Load));
     }

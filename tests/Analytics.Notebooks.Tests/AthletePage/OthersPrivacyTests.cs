@@ -73,8 +73,8 @@ public sealed class OthersPrivacyTests
     public void Group_OfFewerThanFive_IsNotShown(int size, string shown)
     {
         using var folder = Distinct();
-        folder.Write("athletes.csv", "athlete_id;name;position;group\n" + string.Concat(Enumerable.Range(1, WrittenSeason.Players)
-            .Select(i => FormattableString.Invariant($"{WrittenSeason.Id(i)};Player {WrittenSeason.Id(i)};X;{(i <= size ? "Ends" : "Backs")}\n"))));
+        folder.Write("athletes.csv", "athlete_id;name;position;group\n"
+            + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};Player {WrittenSeason.Id(i)};X;{(i <= size ? "Ends" : "Backs")}"));
         var season = SeasonReader.Read(folder.Folder);
         var page = AthletePageReport.Open(season, "P01", barStep: 2.5);
         var text = page.WhereYouStand().ToText();
@@ -86,9 +86,7 @@ public sealed class OthersPrivacyTests
     [Fact]
     public void Squad_OfFewerThanFive_ShowsNoFigureButOnesOwn()
     {
-        using var folder = Distinct();
-        foreach (var file in Directory.EnumerateFiles(folder.Folder, "*.csv", SearchOption.AllDirectories))
-            File.WriteAllLines(file, File.ReadAllLines(file).Where((line, i) => i == 0 || string.CompareOrdinal(line, "P05") < 0));
+        using var folder = Distinct().Keep("", l => string.CompareOrdinal(l, "P05") < 0);
         var text = AthletePageReport.Open(SeasonReader.Read(folder.Folder), "P01", barStep: 2.5).WhereYouStand().ToText();
         Assert.Contains("Too few players", text, StringComparison.Ordinal);
         Assert.Contains("not compared", text, StringComparison.Ordinal);
@@ -126,12 +124,11 @@ public sealed class OthersPrivacyTests
         var season = new WrittenSeason().Squad();
         foreach (var (date, more) in new[] { ("2026-01-12", 0.0), ("2026-01-15", 0.41), ("2026-03-02", 2.83) })
         {
-            string Rows(Func<int, FormattableString> row) => string.Concat(Enumerable.Range(1, WrittenSeason.Players).Select(i => FormattableString.Invariant(row(i)) + "\n"));
-            season.Write($"testing/{date}/lifts.csv", "athlete_id;lift;set;load_kg;reps\n" + Rows(i => $"{WrittenSeason.Id(i)};back_squat;1;{Lightest + 17.93 * i + more * (i % 3 + 1):0.00};1"));
-            season.Write($"testing/{date}/jumps.csv", "athlete_id;jump;method;attempt;height_cm\n" + Rows(i => $"{WrittenSeason.Id(i)};countermovement;mat;1;{30.07 + 1.731 * i + more * (i % 4):0.000}"));
-            season.Write($"testing/{date}/body.csv", "athlete_id;mass_kg\n" + Rows(i => $"{WrittenSeason.Id(i)};{81.13 + 3.17 * i + more:0.00}"));
+            season.Write($"testing/{date}/lifts.csv", "athlete_id;lift;set;load_kg;reps\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};back_squat;1;{Lightest + 17.93 * i + more * (i % 3 + 1):0.00};1"));
+            season.Write($"testing/{date}/jumps.csv", "athlete_id;jump;method;attempt;height_cm\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};countermovement;mat;1;{30.07 + 1.731 * i + more * (i % 4):0.000}"));
+            season.Write($"testing/{date}/body.csv", "athlete_id;mass_kg\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};{81.13 + 3.17 * i + more:0.00}"));
             season.Write($"testing/{date}/sprints.csv", "athlete_id;attempt;timing;start;t_5m_s;t_10m_s;t_20m_s\n"
-                + Rows(i => $"{WrittenSeason.Id(i)};1;electronic;standing_beam;{1.021 + 0.0137 * i:0.000};{1.771 + 0.0173 * i + 0.003 * (i % 3):0.000};{3.057 + 0.0237 * i:0.000}"));
+                + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};1;electronic;standing_beam;{1.021 + 0.0137 * i:0.000};{1.771 + 0.0173 * i + 0.003 * (i % 3):0.000};{3.057 + 0.0237 * i:0.000}"));
         }
 
         return season;

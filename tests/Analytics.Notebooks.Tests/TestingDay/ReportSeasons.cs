@@ -23,10 +23,7 @@ internal static class ReportSeasons
     }
 
     public static void OnlyOnePlayer(WrittenSeason season)
-    {
-        foreach (var file in Directory.EnumerateFiles(season.Folder, "*.csv", SearchOption.AllDirectories))
-            File.WriteAllLines(file, File.ReadAllLines(file).Where((line, i) => i == 0 || line.StartsWith("P01", StringComparison.Ordinal)));
-    }
+        => season.Keep("", l => l.StartsWith("P01", StringComparison.Ordinal));
 
     public static WrittenSeason ThreeDays(double squatGain = 0)
         => new WrittenSeason().Squad().Day("2026-01-12").Day("2026-01-15", wobble: 1).Day("2026-03-02", squatGain, wobble: 2);

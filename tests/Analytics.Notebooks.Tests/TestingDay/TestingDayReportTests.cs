@@ -21,7 +21,7 @@ public sealed class TestingDayReportTests
     public void Doubts_OldBodyMass_WritesTheDateInWords()
     {
         using var season = ThreeDays();
-        season.Write("testing/2026-01-12/body.csv", "athlete_id;mass_kg\n" + string.Concat(Enumerable.Range(1, WrittenSeason.Players).Select(i => $"{WrittenSeason.Id(i)};{90 + i}\n")));
+        season.Write("testing/2026-01-12/body.csv", "athlete_id;mass_kg\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};{90 + i}"));
         var text = string.Concat(All(TestingDayReport.Open(season.Folder, since: "2026-01-15")).Select(b => b.ToText()));
         Assert.Contains("body mass from 12 January 2026", text, StringComparison.Ordinal);
         Assert.DoesNotContain("body mass from 2026", text, StringComparison.Ordinal);
@@ -32,8 +32,7 @@ public sealed class TestingDayReportTests
     public void Methods_ErrorFromAttemptsOfOneDay_ReadsAsALowerBound()
     {
         using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12");
-        season.Append("testing/2026-01-12/jumps.csv", string.Concat(Enumerable.Range(1, WrittenSeason.Players)
-            .Select(i => $"{WrittenSeason.Id(i)};squat;mat;1;{30 + i}\n{WrittenSeason.Id(i)};squat;mat;2;{30 + i + i % 3}\n")));
+        season.Append("testing/2026-01-12/jumps.csv", WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};squat;mat;1;{30 + i}\n{WrittenSeason.Id(i)};squat;mat;2;{30 + i + i % 3}"));
         Assert.Contains("at least ", TestingDayReport.Open(season.Folder).Methods().ToText(), StringComparison.Ordinal);
     }
 
@@ -53,8 +52,7 @@ public sealed class TestingDayReportTests
         {
             // Without sprints the table holds body mass alone; momentum would truly gain.
             File.Delete(Path.Combine(season.Folder, "testing", day, "sprints.csv"));
-            season.Write($"testing/{day}/body.csv", "athlete_id;mass_kg\n" + string.Concat(Enumerable.Range(1, WrittenSeason.Players)
-                .Select(i => FormattableString.Invariant($"{WrittenSeason.Id(i)};{90 + i + more * (i % 2 + 1)}\n"))));
+            season.Write($"testing/{day}/body.csv", "athlete_id;mass_kg\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};{90 + i + more * (i % 2 + 1)}"));
         }
 
         var table = TestingDayReport.Open(season.Folder).SprintTable().ToHtml();
@@ -78,8 +76,7 @@ public sealed class TestingDayReportTests
         using var season = new WrittenSeason().Squad(retests: "[]").Day("2026-01-12").Day("2026-03-02");
         foreach (var day in new[] { "2026-01-12", "2026-03-02" })
         {
-            season.Append($"testing/{day}/jumps.csv", string.Concat(Enumerable.Range(1, WrittenSeason.Players)
-                .Select(i => $"{WrittenSeason.Id(i)};squat;mat;1;{30 + i}\n{WrittenSeason.Id(i)};squat;mat;2;{30 + i + i % 3}\n")));
+            season.Append($"testing/{day}/jumps.csv", WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};squat;mat;1;{30 + i}\n{WrittenSeason.Id(i)};squat;mat;2;{30 + i + i % 3}"));
         }
 
         var text = TestingDayReport.Open(season.Folder).WhoChanged("sj_height").ToText();
@@ -201,7 +198,7 @@ public sealed class TestingDayReportTests
     public void WhatPlayersCarry_MassAndSprint_MultiplyToTheMomentumOfTheTable()
     {
         using var season = ThreeDays();
-        var mass = string.Concat(Enumerable.Range(1, WrittenSeason.Players).Select(i => $"{WrittenSeason.Id(i)};{90 + i}\n"));
+        var mass = WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};{90 + i}");
         season.Write("testing/2026-03-02/body.csv", "athlete_id;mass_kg\n" + mass);
         var report = TestingDayReport.Open(season.Folder);
         var text = report.WhatPlayersCarry().ToText();

@@ -18,6 +18,10 @@ internal sealed class WrittenSeason : IDisposable
 
     public static string Id(int player) => string.Create(CultureInfo.InvariantCulture, $"P{player:00}");
 
+    /// <summary>A line a player.</summary>
+    public static string Rows(Func<int, FormattableString> row)
+        => string.Concat(Enumerable.Range(1, Players).Select(i => FormattableString.Invariant(row(i)) + "\n"));
+
     /// <summary>Twelve players in two groups, a retest pair, and settings; names may be replaced.</summary>
     public WrittenSeason Squad(string club = "Ashby Moor Rams", Func<int, string>? name = null, string retests = "[[\"2026-01-12\",\"2026-01-15\"]]")
     {
@@ -65,6 +69,14 @@ internal sealed class WrittenSeason : IDisposable
     public WrittenSeason Append(string path, string text)
     {
         File.AppendAllText(Path.Combine(Folder, path), text);
+        return this;
+    }
+
+    /// <summary>Keeps the rows that fit, and the heads, in all tables under a folder.</summary>
+    public WrittenSeason Keep(string under, Func<string, bool> row)
+    {
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(Folder, under), "*.csv", SearchOption.AllDirectories))
+            File.WriteAllLines(file, File.ReadAllLines(file).Where((line, i) => i == 0 || row(line)));
         return this;
     }
 

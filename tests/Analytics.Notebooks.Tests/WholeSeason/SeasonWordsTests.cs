@@ -1,6 +1,5 @@
 using Analytics.Notebooks.Tests.TestingDay;
 using Analytics.Notebooks.WholeSeason;
-using static System.FormattableString;
 
 namespace Analytics.Notebooks.Tests.WholeSeason;
 
@@ -83,8 +82,8 @@ public sealed class SeasonWordsTests
         var season = new WrittenSeason().Squad(retests: NoRetest);
         foreach (var date in (string[])["2026-01-12", "2026-03-02", "2026-05-04"])
         {
-            season.Write($"testing/{date}/lifts.csv", "athlete_id;lift;set;load_kg;reps\n" + Lines(i => $"{WrittenSeason.Id(i)};back_squat;1;150;1"))
-                .Write($"testing/{date}/jumps.csv", "athlete_id;jump;method;attempt;height_cm\n" + Lines(i => $"{WrittenSeason.Id(i)};countermovement;mat;1;40"));
+            season.Write($"testing/{date}/lifts.csv", "athlete_id;lift;set;load_kg;reps\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};back_squat;1;150;1"))
+                .Write($"testing/{date}/jumps.csv", "athlete_id;jump;method;attempt;height_cm\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};countermovement;mat;1;40"));
         }
 
         return season;
@@ -99,12 +98,10 @@ public sealed class SeasonWordsTests
         {
             var share = d / 3.0;
             double Sway(int i, int test) => ((i * 7 + d * 5 + test * 3 + i * d * (test + 2)) % 11 - 5) / 5.0;
-            season.Write($"testing/{dates[d]}/lifts.csv", "athlete_id;lift;set;load_kg;reps\n" + Lines(i => Invariant($"{WrittenSeason.Id(i)};back_squat;1;{150 + i % 5 + share * 6 * i + Sway(i, 0):0.0};1").Replace('.', ',')))
-                .Write($"testing/{dates[d]}/sprints.csv", "athlete_id;attempt;timing;start;t_10m_s\n" + Lines(i => Invariant($"{WrittenSeason.Id(i)};1;electronic;standing_beam;{1.80 + i % 4 * 0.01 + share * 0.02 * (i - 6) + 0.005 * Sway(i, 1):0.000}").Replace('.', ',')));
+            season.Write($"testing/{dates[d]}/lifts.csv", "athlete_id;lift;set;load_kg;reps\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};back_squat;1;{150 + i % 5 + share * 6 * i + Sway(i, 0):0.0};1").Replace('.', ','))
+                .Write($"testing/{dates[d]}/sprints.csv", "athlete_id;attempt;timing;start;t_10m_s\n" + WrittenSeason.Rows(i => $"{WrittenSeason.Id(i)};1;electronic;standing_beam;{1.80 + i % 4 * 0.01 + share * 0.02 * (i - 6) + 0.005 * Sway(i, 1):0.000}").Replace('.', ','));
         }
 
         return season;
     }
-
-    private static string Lines(Func<int, string> line) => string.Concat(Enumerable.Range(1, WrittenSeason.Players).Select(i => line(i) + "\n"));
 }

@@ -11,11 +11,11 @@ public class ContentDifferencesTests
 
     [Fact]
     public void Between_OneCell_HasTableRowAndColumn()
-        => Assert.Equal([new Difference("table 'T', row 'B', column 'Squat lb'", "440", "441")], With(["A", "420"], ["B", "430"], ["B", "441"]));
+        => Assert.Equal([new Difference("table 'T', row 'B', column 'Squat lb'", "440", "441") { Row = "B", Column = "Squat lb" }], With(["A", "420"], ["B", "430"], ["B", "441"]));
 
     [Fact]
     public void Between_RowsInAnotherOrder_AreComparedByName()
-        => Assert.Equal([new Difference("table 'T', row 'A', column 'Squat lb'", "420", "425")], With(["B", "430"], ["B", "440"], ["A", "425"]));
+        => Assert.Equal([new Difference("table 'T', row 'A', column 'Squat lb'", "420", "425") { Row = "A", Column = "Squat lb" }], With(["B", "430"], ["B", "440"], ["A", "425"]));
 
     [Fact]
     public void Between_RowAdded_IsToldOnce()
@@ -23,7 +23,7 @@ public class ContentDifferencesTests
 
     [Fact]
     public void Between_RowNameChanged_StaysThatRow()
-        => Assert.Equal([new Difference("table 'T', row 'Z', column 'Player'", "A", "Z")], With(["Z", "420"], ["B", "430"], ["B", "440"]));
+        => Assert.Equal([new Difference("table 'T', row 'Z', column 'Player'", "A", "Z") { Row = "Z", Column = "Player" }], With(["Z", "420"], ["B", "430"], ["B", "440"]));
 
     [Fact]
     public void Between_LongLines_ShowsWhatSurroundsTheDifference()

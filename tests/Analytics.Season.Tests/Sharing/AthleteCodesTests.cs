@@ -55,6 +55,7 @@ public sealed class AthleteCodesTests
         var one = Codes(squad);
         var other = AthleteCodes.Of(squad, SHA256.HashData(Encoding.UTF8.GetBytes("other")), _ => false);
 
+        // 200 codes out of 22⁵: an equal one by chance is rarer than 1 in 20,000, two of them rarer by far.
         Assert.InRange(squad.Count(a => one[a.Id] == other[a.Id]), 0, 1);
     }
 
@@ -66,7 +67,7 @@ public sealed class AthleteCodesTests
     [InlineData("Ben Vale Jr.", "B. V.")]
     [InlineData("Vale, Ben III", "B. V.")]
     [InlineData("Élodie Ångström", "É. Å.")]
-    [InlineData("Pelé", "P.")]
+    [InlineData("Zoë", "Z.")]
     [InlineData("#12", "?")]
     [InlineData("(Ian) O'Holt 2", "I. O.")]
     [InlineData("Jr.", "J.")]

@@ -85,7 +85,7 @@ public sealed class SharedSeasonTests : IDisposable
 
         Assert.Contains(held, h => h is { Line: 3, AthleteId: "B. V.", Value: "(not shown)", Reason: "'(not shown)' is not a plain number." } && h.Remedy == "Write the number only; the unit stands in the head. The command check shows where it stands and what.");
         Assert.Contains(held, h => h is { Line: 4, Value: "(not shown)", Reason: "Athlete '(not shown)' is not in athletes.csv.", Remedy: "Did you mean A. S.? Otherwise add the athlete to athletes.csv. The command check shows where it stands and what." });
-        Assert.Contains(held, h => h is { Line: 5, Value: "(not shown)" } && h.Remedy.StartsWith("Add the athlete to athletes.csv", StringComparison.Ordinal) | h.Remedy.StartsWith("Did you mean", StringComparison.Ordinal));
+        Assert.Contains(held, h => h is { Line: 5, Value: "(not shown)" } && h.Remedy.StartsWith("Did you mean", StringComparison.Ordinal));
         // A number names nobody.
         Assert.Contains(held, h => h is { Line: 6, Value: "12 000", AthleteId: "C. R." });
     }

@@ -35,6 +35,7 @@ public sealed class GainCorrelationTests
         // Gains exactly independent (four by four cells), the same form of the day in both tests.
         var (who, time, x, y) = Squad(gain: (i, _) => i / 4, other: (i, _) => i % 4, form: 1.2);
         var told = GainCorrelation.Of(who, time, x, y);
+        // Coarse on purpose: the errors are almost the same wave, the gains are independent.
         Assert.True(told.OfErrors > 0.8);
         Assert.True(told.Raw > told.Value + 0.05);
         Assert.True(told.P > 0.3);
@@ -54,6 +55,7 @@ public sealed class GainCorrelationTests
     {
         var (who, time, x, y) = Squad((i, _) => i / 4, (i, _) => i % 4, 0.4);
         var (plain, moved) = (GainCorrelation.Of(who, time, x, y), GainCorrelation.Of(who, time, [.. x.Select((v, i) => v + time[i])], [.. y.Select((v, i) => v + time[i] * time[i] / 90)]));
+        // Exact in algebra; t²/90 adds up to 218 to values near 50, whose rounding the fit of the days magnifies.
         Oracle.Close(plain.Value, moved.Value, 1e-7);
         Assert.Equal(plain.P!.Value, moved.P!.Value, 1e-7);
     }

@@ -21,7 +21,7 @@ public sealed class WithinCorrelationTests
     [Fact]
     public void Without_days_it_is_the_published_repeated_measures_correlation()
     {
-        // Printed figure -.5067697 [bakdash2017, data of blandaltman1995].
+        // R 4.2.2 (r-and-published.tsv, bland1995 r_rm), which prints on from the published -.5067697 [bakdash2017, data of blandaltman1995].
         var who = Oracle.Rows("bland-altman-1995.csv").Select(r => r[0]).ToArray();
         var within = WithinCorrelation.OfAthletes(who, Oracle.Column("bland-altman-1995.csv", 2), Oracle.Column("bland-altman-1995.csv", 1));
         Assert.Equal(-0.5067697422, within.Value, 1e-9);
@@ -47,6 +47,7 @@ public sealed class WithinCorrelationTests
         double[] x = [.. Enumerable.Range(0, 1200).Select(i => Math.Sin(i * 1.7) + i % 3)], y = [.. x.Select((v, i) => v + 2 * Math.Cos(i * 2.3))];
         var r = WithinCorrelation.OfAthletes(who, x, y);
         Assert.Equal(99, r.Sheet().Lines[0].DegreesOfFreedom);
+        // Some 3/√1200 = 0.09 of a correlation near 0, and less of a larger one: coarse on purpose, the degrees of freedom above are the check.
         Assert.InRange(r.Interval!.Value.High - r.Interval.Value.Low, 0.01, 0.2);
     }
 

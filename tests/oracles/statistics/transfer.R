@@ -1,4 +1,4 @@
-# Makes transfer-expected.csv from transfer-sixteen.csv beside it. Base R only; everything by refitting lm() with an athlete left out.
+# Makes transfer-expected.csv from transfer-sixteen.csv and transfer-background.csv beside it. Base R only; everything by refitting lm() with an athlete left out.
 #   Rscript transfer.R        (run in this folder; made with R 4.2.2)
 out <- data.frame(case = character(), quantity = character(), value = numeric())
 put <- function(case, ...) { v <- c(...); out <<- rbind(out, data.frame(case = case, quantity = names(v), value = unname(v))) }
