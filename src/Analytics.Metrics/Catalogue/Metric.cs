@@ -135,4 +135,7 @@ public sealed record Metric
 
     /// <summary>Typical error from a published study, used only when the season has no retest of its own.</summary>
     public PublishedError? PublishedError { get; init; }
+
+    /// <summary>Whether it is on trial: written in a notebook, not reviewed, not in the catalogue. Reports mark it so.</summary>
+    public bool IsTrial { get; init; }
 }

@@ -51,7 +51,7 @@ public static class ThrowMetrics
         Sources = [],
     };
 
-    private static string Series(ThrowTrial t)
+    internal static string Series(ThrowTrial t)
     {
         var ball = string.Create(CultureInfo.InvariantCulture, $"{t.Ball.Kilograms:0.##} kg");
         return t.Side switch { Side.Left => $"{ball}, left", Side.Right => $"{ball}, right", _ => ball };

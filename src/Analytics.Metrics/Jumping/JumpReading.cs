@@ -32,7 +32,7 @@ internal sealed record JumpReading(Length Height, string Series, string? Doubt)
     };
 
     // A plate's own height comes from impulse; a height from flight time on the same plate is another scale [baumgart2017].
-    private static string Scale(JumpTrial jump)
+    public static string Scale(JumpTrial jump)
         => jump is { Method: JumpMethod.ForcePlate, Height: null } ? "force plate, flight time" : Name(jump.Method);
 
     private static string? Disagreement(JumpTrial jump, Length? flown)

@@ -77,7 +77,7 @@ public static class ReboundMetrics
     }
 
     // Box and hurdle height change the task, so each height is its own scale.
-    private static string Series(JumpTrial jump, string? scale = null)
+    internal static string Series(JumpTrial jump, string? scale = null)
     {
         var obstacle = jump.Kind == JumpKind.Drop ? "box" : "hurdle";
         var height = jump.ObstacleHeight is { } h ? string.Create(CultureInfo.InvariantCulture, $"{h.Centimetres:0} cm") : "height not noted";

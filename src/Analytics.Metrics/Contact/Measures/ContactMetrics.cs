@@ -120,7 +120,7 @@ internal static class ContactMetrics
         => measure.Estimate is { } e ? new(e.Value, e.StandardError) : null;
 
     // Times and speeds over different gaps are different tests.
-    private static string Series(ContactTrial trial) => trial.Gap is { } gap ? string.Create(CultureInfo.InvariantCulture, $"gap {gap.Metres:0.##} m") : "gap not measured";
+    internal static string Series(ContactTrial trial) => trial.Gap is { } gap ? string.Create(CultureInfo.InvariantCulture, $"gap {gap.Metres:0.##} m") : "gap not measured";
 
     private static int? Df(double degreesOfFreedom) => double.IsFinite(degreesOfFreedom) ? Math.Max(1, (int)degreesOfFreedom) : null;
 }

@@ -1,0 +1,89 @@
+using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Trials;
+using Analytics.Quantities;
+
+namespace Analytics.Metrics.Sketching;
+
+/// <summary>Evaluates a sketch's formula, each athlete's day once, and keeps what went wrong.</summary>
+internal sealed class SketchRun(MetricSketch sketch)
+{
+    private readonly AttemptFormula _formula = sketch.MakeFormula(sketch.Unit);
+    private readonly ConditionalWeakTable<AthleteDay, IReadOnlyList<TrialValue>> _made = [];
+    private readonly ConcurrentDictionary<(string Athlete, DateOnly Date, string Message), SketchTrouble> _troubles = [];
+    private int _slow;
+
+    public bool IsGivenUp => _slow >= sketch.Limits.SlowDays;
+
+    public IReadOnlyList<SketchTrouble> Troubles
+        => [.. _troubles.Values.OrderBy(t => t.Date).ThenBy(t => t.AthleteId, StringComparer.Ordinal).ThenBy(t => t.Message, StringComparer.Ordinal)];
+
+    public IReadOnlyList<TrialValue> Of(AthleteDay day) => _made.GetValue(day, Evaluate);
+
+    /// <summary>Evaluates without keeping values or troubles, for days that were made up; a failed attempt gives no value.</summary>
+    public IReadOnlyList<TrialValue> Try(AthleteDay day) => IsGivenUp ? [] : [.. _formula.Calls(day).Select(c => Value(c, out _)).OfType<TrialValue>()];
+
+    private IReadOnlyList<TrialValue> Evaluate(AthleteDay day)
+    {
+        if (IsGivenUp)
+        {
+            Tell(day, TroubleKind.Slow, $"not worked out: the formula was given up after {sketch.Limits.SlowDays} days that took too long.");
+            return [];
+        }
+
+        var found = new List<(TroubleKind Kind, string Message)>();
+        var values = new List<TrialValue>();
+        // On a thread of its own, so that a formula that never ends can be left behind.
+        var work = Task.Run(() => Fill(day, values, found));
+        if (!work.Wait(sketch.Limits.OneDay))
+        {
+            Interlocked.Increment(ref _slow);
+            Tell(day, TroubleKind.Slow, FormattableString.Invariant($"the formula took longer than the {sketch.Limits.OneDay.TotalSeconds:0.###} s allowed for one player's day."));
+            return [];
+        }
+
+        foreach (var (kind, message) in found) Tell(day, kind, message);
+        return values;
+    }
+
+    private void Fill(AthleteDay day, List<TrialValue> values, List<(TroubleKind Kind, string Message)> found)
+    {
+        try
+        {
+            foreach (var call in _formula.Calls(day))
+            {
+                if (Value(call, out var trouble) is { } value) values.Add(value);
+                if (trouble is { } t) found.Add(t);
+            }
+        }
+#pragma warning disable CA1031 // The formula is anybody's code: whatever it throws must not stop the others.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            found.Add(TroubleText.Of(e, sketch.Unit));
+        }
+    }
+
+    private TrialValue? Value(AttemptCall call, out (TroubleKind Kind, string Message)? trouble)
+    {
+        trouble = null;
+        try
+        {
+            var value = call.Evaluate(_formula.Unit);
+            if (value is null || double.IsFinite(value.Value)) return value;
+            trouble = (TroubleKind.NotFinite, TroubleText.NotFinite);
+        }
+#pragma warning disable CA1031 // As above.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            trouble = TroubleText.Of(e, sketch.Unit);
+        }
+
+        return null;
+    }
+
+    private void Tell(AthleteDay day, TroubleKind kind, string message)
+        => _troubles[(day.AthleteId, day.Date, message)] = new(kind, day.AthleteId, day.Date, message);
+}
