@@ -12,6 +12,9 @@ public abstract record Trial
     /// <summary>Number of the attempt, from 1.</summary>
     public int Attempt { get; init; } = 1;
 
+    /// <summary>Who took the test, as noted; null when it was not noted.</summary>
+    public string? Tester { get; init; }
+
     /// <summary>Where the attempt was read; null for a trial made in code.</summary>
     public TrialSource? Source { get; init; }
 }
