@@ -59,17 +59,19 @@ public sealed record OwnShare : Result
         if (test.Count < groups + others.Count + 3)
             throw new ArgumentException($"{test.Count} athletes in {groups} groups; at least {groups + others.Count + 3} are needed.", nameof(test));
         var parts = new RemainderParts(test, others, groups);
-        var draws = Bootstrap.OfRows(test.Count, rows => parts.Share(rows) ?? double.NaN, options ?? new() { Resamples = 2000 });
-        var whole = parts.Of([.. Enumerable.Range(0, test.Count)]);
+        int[] all = [.. Enumerable.Range(0, test.Count)];
+        var whole = parts.Of(all);
+        // Where nothing returns there is nothing to draw anew.
+        var draws = whole.Share is null ? null : Bootstrap.OfRows(test.Count, rows => parts.Share(rows) ?? double.NaN, options ?? new() { Resamples = 2000 });
         return new()
         {
             Value = whole.Share,
-            Interval = whole.Share is null ? null : Limits(draws),
+            Interval = draws is null ? null : Limits(draws),
             RemainderRepeats = whole.Repeats,
             FromOthers = whole.FromOthers,
             N = test.Count,
             Others = others.Count,
-            LeaveOneOut = [.. draws.LeaveOneOut.Select(v => double.IsNaN(v) ? (double?)null : v)],
+            LeaveOneOut = draws is null ? [.. all.Select(i => parts.Share([.. all.Where(j => j != i)]))] : [.. draws.LeaveOneOut.Select(v => double.IsNaN(v) ? (double?)null : v)],
         };
     }
 
