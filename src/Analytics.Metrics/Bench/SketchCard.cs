@@ -37,7 +37,7 @@ public sealed class SketchCard
         _conditions = new(() => Conditions.Of(squad, Values));
         _error = new(() => PropagatedError.Of(squad, sketch, Values, Quality));
         _cost = new(() => SketchCost.Of(sketch, Error.Measures, squad.Minutes));
-        _verdict = new(() => SketchVerdict.Of(_own.Value?.Count ?? 0, Repeats, Overlap, squad.Rule));
+        _verdict = new(() => SketchVerdict.Of(_own.Value?.Count ?? 0, Repeats, _overlap, squad.Rule));
         _weak = new(() => WeakPoints.Of(this, squad.Rule));
     }
 
