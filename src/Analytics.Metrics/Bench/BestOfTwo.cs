@@ -16,33 +16,39 @@ internal static class BestOfTwo
         public double[] Mean { get; } = [.. First.Zip(Second, (a, b) => (a + b) / 2)];
     }
 
+    private sealed record Choice(Candidate Own, IReadOnlyList<Candidate> Others, double Given, int Groups);
+
+    // Less than this is rounding, and two that give the same would be exchanged for ever.
+    private const double LeastGain = 1e-9;
+
     /// <summary>From two retest days; null when no library metric was done by enough of the athletes.</summary>
     public static Remaining? On(BenchSquad squad, SeasonValues values, RetestColumns days)
     {
         var wanted = squad.Rule.LeastShared * days.Athletes.Count;
         var able = squad.Library.Where(m => days.Athletes.Count(a => days.Pair(squad.Values(m), a) is not null) >= wanted).ToList();
-        if (able.Count == 0) return null;
-        // The two are sought one after the other, each among the athletes who have all of those before.
-        var (chosen, centred) = (new List<Candidate>(), GroupCentred.From(days.Athletes, squad.Profile));
-        Candidate own = Columns(values.Metric, values, days, centred);
-        foreach (var _ in Enumerable.Range(0, Math.Min(2, able.Count)))
+        Choice? Beside(params Metric[] kept) => able.Where(m => !kept.Contains(m)).Select(m => Chosen(squad, values, days, wanted, [.. kept, m])).OfType<Choice>()
+            .OrderByDescending(c => c.Given).ThenBy(c => c.Others[^1].Metric.Id, StringComparer.Ordinal).FirstOrDefault();
+
+        if (Beside() is not { } best) return null;
+        // The two are sought one after the other, then the older one is exchanged while that gives more: a metric that goes a little with both of a pair must not hide the pair.
+        if (Beside(best.Others[0].Metric) is { } two)
         {
-            var tried = able.Where(m => chosen.All(c => c.Metric != m)).Select(m =>
-            {
-                var with = GroupCentred.From(centred.Athletes.Where(a => days.Pair(squad.Values(m), a) is not null), squad.Profile);
-                var columns = chosen.Select(c => c.Metric).Append(m).Select(x => Columns(x, squad.Values(x), days, with)).ToList();
-                return (Metric: m, With: with, Columns: columns, Own: Columns(values.Metric, values, days, with));
-            }).Where(t => t.With.Athletes.Count >= Math.Max(squad.Rule.Fewest, t.With.Groups + 5) && t.With.Athletes.Count >= wanted)
-                .Select(t => (t.Metric, t.With, t.Columns, t.Own, R: Explained(t.Own.Mean, [.. t.Columns.Select(c => c.Mean)])))
-                .Where(t => t.R is not null).OrderByDescending(t => t.R).ThenBy(t => t.Metric.Id, StringComparer.Ordinal).ToList();
-            if (tried.Count == 0) break;
-            (centred, own) = (tried[0].With, tried[0].Own);
-            chosen = tried[0].Columns;
+            best = two;
+            while (Beside(best.Others[1].Metric) is { } other && other.Given > best.Given + LeastGain) best = other;
         }
 
-        if (chosen.Count == 0) return null;
-        var share = OwnShare.Of(new(own.First, own.Second), [.. chosen.Select(c => new OccasionPair(c.First, c.Second))], centred.Groups);
-        return new([.. chosen.Select(c => c.Metric)], share, $"{share.N} players on both retest days, values less the mean of their group");
+        var share = OwnShare.Of(new(best.Own.First, best.Own.Second), [.. best.Others.Select(c => new OccasionPair(c.First, c.Second))], best.Groups);
+        return new([.. best.Others.Select(c => c.Metric)], share, $"{share.N} players on both retest days, values less the mean of their group");
+    }
+
+    // The metric beside some of the library, among the athletes who have all of them on both days; null with too few.
+    private static Choice? Chosen(BenchSquad squad, SeasonValues values, RetestColumns days, double wanted, IReadOnlyList<Metric> others)
+    {
+        var centred = GroupCentred.From(days.Athletes.Where(a => others.All(m => days.Pair(squad.Values(m), a) is not null)), squad.Profile);
+        if (centred.Athletes.Count < Math.Max(Math.Max(squad.Rule.Fewest, centred.Groups + 5), wanted)) return null;
+        var own = Columns(values.Metric, values, days, centred);
+        List<Candidate> columns = [.. others.Select(m => Columns(m, squad.Values(m), days, centred))];
+        return Explained(own.Mean, [.. columns.Select(c => c.Mean)]) is { } given ? new(own, columns, given, centred.Groups) : null;
     }
 
     /// <summary>From one occasion; null when no library metric was done by enough of the athletes.</summary>
