@@ -32,7 +32,7 @@ public sealed record PropagatedError(
 
     internal static PropagatedError Of(BenchSquad squad, Sketching.MetricSketch sketch, SeasonValues values, TestQuality quality)
     {
-        var carried = CarriedErrors.Of(squad, sketch, values);
+        var carried = CarriedErrors.Of(squad, sketch, values, quality);
         return Of(squad, values, quality, carried) with { Measures = carried.Measures };
     }
 
