@@ -25,8 +25,11 @@ internal static class BestOfTwo
     public static Remaining? On(BenchSquad squad, SeasonValues values, RetestColumns days)
     {
         var wanted = squad.Rule.LeastShared * days.Athletes.Count;
-        var able = squad.Library.Where(m => days.Athletes.Count(a => days.Pair(squad.Values(m), a) is not null) >= wanted).ToList();
-        Choice? Beside(params Metric[] kept) => able.Where(m => !kept.Contains(m)).Select(m => Chosen(squad, values, days, wanted, [.. kept, m])).OfType<Choice>()
+        // Read once a metric: they are tried with each other over and over.
+        var pairs = squad.Library.Select(m => (Metric: m, Pairs: Read(squad.Values(m), days))).Where(m => m.Pairs.Count >= wanted).ToDictionary(m => m.Metric, m => m.Pairs);
+        var able = squad.Library.Where(pairs.ContainsKey).ToList();
+        pairs[values.Metric] = Read(values, days);
+        Choice? Beside(params Metric[] kept) => able.Where(m => !kept.Contains(m)).Select(m => Chosen(squad, values.Metric, days, pairs, wanted, [.. kept, m])).OfType<Choice>()
             .OrderByDescending(c => c.Given).ThenBy(c => c.Others[^1].Metric.Id, StringComparer.Ordinal).FirstOrDefault();
 
         if (Beside() is not { } best) return null;
@@ -42,14 +45,18 @@ internal static class BestOfTwo
     }
 
     // The metric beside some of the library, among the athletes who have all of them on both days; null with too few.
-    private static Choice? Chosen(BenchSquad squad, SeasonValues values, RetestColumns days, double wanted, IReadOnlyList<Metric> others)
+    private static Choice? Chosen(
+        BenchSquad squad, Metric own, RetestColumns days, Dictionary<Metric, Dictionary<string, (double First, double Second)>> pairs, double wanted, IReadOnlyList<Metric> others)
     {
-        var centred = GroupCentred.From(days.Athletes.Where(a => others.All(m => days.Pair(squad.Values(m), a) is not null)), squad.Profile);
+        var centred = GroupCentred.From(days.Athletes.Where(a => others.All(m => pairs[m].ContainsKey(a))), squad.Profile);
         if (centred.Athletes.Count < Math.Max(Math.Max(squad.Rule.Fewest, centred.Groups + 5), wanted)) return null;
-        var own = Columns(values.Metric, values, days, centred);
-        List<Candidate> columns = [.. others.Select(m => Columns(m, squad.Values(m), days, centred))];
-        return Explained(own.Mean, [.. columns.Select(c => c.Mean)]) is { } given ? new(own, columns, given, centred.Groups) : null;
+        var column = Columns(own, pairs[own], centred);
+        List<Candidate> columns = [.. others.Select(m => Columns(m, pairs[m], centred))];
+        return Explained(column.Mean, [.. columns.Select(c => c.Mean)]) is { } given ? new(column, columns, given, centred.Groups) : null;
     }
+
+    private static Dictionary<string, (double First, double Second)> Read(SeasonValues values, RetestColumns days)
+        => days.Athletes.Select(a => (Athlete: a, Pair: days.Pair(values, a))).Where(p => p.Pair is not null).ToDictionary(p => p.Athlete, p => p.Pair!.Value, StringComparer.Ordinal);
 
     /// <summary>From one occasion; null when no library metric was done by enough of the athletes.</summary>
     public static (IReadOnlyList<Metric> Others, double? Given, string Basis)? OnOneOccasion(BenchSquad squad, SeasonValues values, SeasonPeriod occasion)
@@ -70,10 +77,9 @@ internal static class BestOfTwo
         return (best.Others, Math.Max(0, 1 - (1 - best.R) * best.N / (best.N - best.Others.Count)), "one occasion only: without retest days what remains cannot be told from test error");
     }
 
-    private static Candidate Columns(Metric metric, SeasonValues values, RetestColumns days, GroupCentred centred)
+    private static Candidate Columns(Metric metric, Dictionary<string, (double First, double Second)> pairs, GroupCentred centred)
     {
-        var pairs = centred.Athletes.ToDictionary(a => a, a => days.Pair(values, a)!.Value, StringComparer.Ordinal);
-        var logs = pairs.Values.All(p => p.First > 0 && p.Second > 0);
+        var logs = centred.Athletes.All(a => pairs[a] is { First: > 0, Second: > 0 });
         double Scale(double v) => logs ? Math.Log(v) : v;
         return new(metric, centred.Centre(a => Scale(pairs[a].First)), centred.Centre(a => Scale(pairs[a].Second)));
     }

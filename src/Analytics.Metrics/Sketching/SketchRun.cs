@@ -65,9 +65,7 @@ internal sealed class SketchRun(MetricSketch sketch)
 
         var found = new List<(TroubleKind Kind, string Message)>();
         var values = new List<TrialValue>();
-        // On a thread of its own, so that a formula that never ends can be left behind.
-        var work = Task.Run(() => Fill(day, values, found));
-        if (!work.Wait(sketch.Limits.OneDay))
+        if (!Ends(() => Fill(day, values, found)))
         {
             Interlocked.Increment(ref _slow);
             Tell(day, TroubleKind.Slow, FormattableString.Invariant($"the formula took longer than the {sketch.Limits.OneDay.TotalSeconds:0.###} s allowed for one player's day."));
@@ -76,6 +74,14 @@ internal sealed class SketchRun(MetricSketch sketch)
 
         foreach (var (kind, message) in found) Tell(day, kind, message);
         return values;
+    }
+
+    private bool Ends(Action work)
+    {
+        // On a thread of its own, so that a formula that never ends can be left behind.
+        if (sketch.Limits.OneDay != Timeout.InfiniteTimeSpan) return Task.Run(work).Wait(sketch.Limits.OneDay);
+        work();
+        return true;
     }
 
     private void Fill(AthleteDay day, List<TrialValue> values, List<(TroubleKind Kind, string Message)> found)

@@ -37,6 +37,6 @@ public static class NoiseCases
     private static MetricSketch Sprints(BenchSeason season) => Sketch.Each<SprintTrial>("noise_sprints", "Noise of the sprint", "1", Direction.Lower, (0, 200),
         (run, day) => 100 + 10 * Draws.OfAttempt(season, "noise sprint", day, run.Attempt)).Patient();
 
-    /// <summary>With time enough that a busy machine never gives up a formula, so that a study is the same on every machine.</summary>
-    internal static MetricSketch Patient(this MetricSketch sketch) => sketch with { Limits = new(TimeSpan.FromMinutes(10), 1000) };
+    /// <summary>Without a limit of time: a busy machine must not give up a formula, so that a study is the same on every machine.</summary>
+    internal static MetricSketch Patient(this MetricSketch sketch) => sketch with { Limits = SketchLimits.None };
 }
