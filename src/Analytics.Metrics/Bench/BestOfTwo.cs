@@ -11,7 +11,16 @@ internal static class BestOfTwo
 {
     public sealed record Remaining(IReadOnlyList<Metric> Others, OwnShare Own, string Basis);
 
-    private sealed record Candidate(Metric Metric, double[] First, double[] Second)
+    // Values of a metric on both days, by athlete.
+    private sealed class Pairs(SeasonValues values, RetestColumns days)
+    {
+        public Metric Metric => values.Metric;
+
+        public Dictionary<string, (double First, double Second)> Of { get; } = days.Athletes.Select(a => (Athlete: a, Pair: days.Pair(values, a)))
+            .Where(p => p.Pair is not null).ToDictionary(p => p.Athlete, p => p.Pair!.Value, StringComparer.Ordinal);
+    }
+
+    private sealed record Candidate(Pairs Of, double[] First, double[] Second)
     {
         public double[] Mean { get; } = [.. First.Zip(Second, (a, b) => (a + b) / 2)];
     }
@@ -26,37 +35,32 @@ internal static class BestOfTwo
     {
         var wanted = squad.Rule.LeastShared * days.Athletes.Count;
         // Read once a metric: they are tried with each other over and over.
-        var pairs = squad.Library.Select(m => (Metric: m, Pairs: Read(squad.Values(m), days))).Where(m => m.Pairs.Count >= wanted).ToDictionary(m => m.Metric, m => m.Pairs);
-        var able = squad.Library.Where(pairs.ContainsKey).ToList();
-        pairs[values.Metric] = Read(values, days);
-        Choice? Beside(params Metric[] kept) => able.Where(m => !kept.Contains(m)).Select(m => Chosen(squad, values.Metric, days, pairs, wanted, [.. kept, m])).OfType<Choice>()
-            .OrderByDescending(c => c.Given).ThenBy(c => c.Others[^1].Metric.Id, StringComparer.Ordinal).FirstOrDefault();
+        var own = new Pairs(values, days);
+        var able = squad.Library.Select(m => new Pairs(squad.Values(m), days)).Where(p => p.Of.Count >= wanted).ToList();
+        Choice? Beside(params Pairs[] kept) => able.Except(kept).Select(p => Chosen(squad, own, days, wanted, [.. kept, p])).OfType<Choice>()
+            .OrderByDescending(c => c.Given).ThenBy(c => c.Others[^1].Of.Metric.Id, StringComparer.Ordinal).FirstOrDefault();
 
         if (Beside() is not { } best) return null;
         // The two are sought one after the other, then the older one is exchanged while that gives more: a metric that goes a little with both of a pair must not hide the pair.
-        if (Beside(best.Others[0].Metric) is { } two)
+        if (Beside(best.Others[0].Of) is { } two)
         {
             best = two;
-            while (Beside(best.Others[1].Metric) is { } other && other.Given > best.Given + LeastGain) best = other;
+            while (Beside(best.Others[1].Of) is { } other && other.Given > best.Given + LeastGain) best = other;
         }
 
         var share = OwnShare.Of(new(best.Own.First, best.Own.Second), [.. best.Others.Select(c => new OccasionPair(c.First, c.Second))], best.Groups);
-        return new([.. best.Others.Select(c => c.Metric)], share, $"{share.N} players on both retest days, values less the mean of their group");
+        return new([.. best.Others.Select(c => c.Of.Metric)], share, $"{share.N} players on both retest days, values less the mean of their group");
     }
 
     // The metric beside some of the library, among the athletes who have all of them on both days; null with too few.
-    private static Choice? Chosen(
-        BenchSquad squad, Metric own, RetestColumns days, Dictionary<Metric, Dictionary<string, (double First, double Second)>> pairs, double wanted, IReadOnlyList<Metric> others)
+    private static Choice? Chosen(BenchSquad squad, Pairs own, RetestColumns days, double wanted, IReadOnlyList<Pairs> others)
     {
-        var centred = GroupCentred.From(days.Athletes.Where(a => others.All(m => pairs[m].ContainsKey(a))), squad.Profile);
+        var centred = GroupCentred.From(days.Athletes.Where(a => others.All(o => o.Of.ContainsKey(a))), squad.Profile);
         if (centred.Athletes.Count < Math.Max(Math.Max(squad.Rule.Fewest, centred.Groups + 5), wanted)) return null;
-        var column = Columns(own, pairs[own], centred);
-        List<Candidate> columns = [.. others.Select(m => Columns(m, pairs[m], centred))];
+        var column = Columns(own, centred);
+        List<Candidate> columns = [.. others.Select(o => Columns(o, centred))];
         return Explained(column.Mean, [.. columns.Select(c => c.Mean)]) is { } given ? new(column, columns, given, centred.Groups) : null;
     }
-
-    private static Dictionary<string, (double First, double Second)> Read(SeasonValues values, RetestColumns days)
-        => days.Athletes.Select(a => (Athlete: a, Pair: days.Pair(values, a))).Where(p => p.Pair is not null).ToDictionary(p => p.Athlete, p => p.Pair!.Value, StringComparer.Ordinal);
 
     /// <summary>From one occasion; null when no library metric was done by enough of the athletes.</summary>
     public static (IReadOnlyList<Metric> Others, double? Given, string Basis)? OnOneOccasion(BenchSquad squad, SeasonValues values, SeasonPeriod occasion)
@@ -77,11 +81,11 @@ internal static class BestOfTwo
         return (best.Others, Math.Max(0, 1 - (1 - best.R) * best.N / (best.N - best.Others.Count)), "one occasion only: without retest days what remains cannot be told from test error");
     }
 
-    private static Candidate Columns(Metric metric, Dictionary<string, (double First, double Second)> pairs, GroupCentred centred)
+    private static Candidate Columns(Pairs pairs, GroupCentred centred)
     {
-        var logs = centred.Athletes.All(a => pairs[a] is { First: > 0, Second: > 0 });
+        var logs = centred.Athletes.All(a => pairs.Of[a] is { First: > 0, Second: > 0 });
         double Scale(double v) => logs ? Math.Log(v) : v;
-        return new(metric, centred.Centre(a => Scale(pairs[a].First)), centred.Centre(a => Scale(pairs[a].Second)));
+        return new(pairs, centred.Centre(a => Scale(pairs.Of[a].First)), centred.Centre(a => Scale(pairs.Of[a].Second)));
     }
 
     // Products and powers are sums on the scale of logarithms, so a copy in another unit or a square is seen as what it is.

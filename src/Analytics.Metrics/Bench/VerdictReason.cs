@@ -5,6 +5,9 @@ namespace Analytics.Metrics.Bench;
 /// <summary>Applies the rule.</summary>
 internal static class VerdictReason
 {
+    public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, LibraryOverlap? overlap, BenchRule rule) => Of(athletes, repeats, new Lazy<LibraryOverlap?>(overlap), rule);
+
+    /// <summary>The same with an overlap that is worked out only where it decides.</summary>
     public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, Lazy<LibraryOverlap?> lazyOverlap, BenchRule rule)
     {
         if (athletes < rule.Fewest) return (BenchVerdict.NoValues, $"{athletes} players have a value; {rule.Fewest} are needed.");
