@@ -26,7 +26,7 @@ internal static class VerdictReason
         {
             var names = Names(overlap);
             var figure = FormattableString.Invariant($"{100 * share:0} % ({100 * own.Low:0} to {100 * own.High:0} %)");
-            if (own.High < rule.OwnShareSmall) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
+            if (own.High < rule.OwnShareSmall && (overlap.Own.N >= rule.FewestForShare || overlap.Own.FromOthers >= rule.GivenOfCopy)) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
             if (overlap.Own.Returns < rule.SurelyReturns) return (BenchVerdict.CannotTellYet, GroupsOnly);
             if (own.Low > rule.OwnShareLeast && repeats.Interval is { } known)
                 return (BenchVerdict.SaysSomethingNew, $"It returns (ICC {Text(repeats.Value!.Value, known)}), and of what returns {figure} is in no pair of library metrics, the nearest being {names}.");
