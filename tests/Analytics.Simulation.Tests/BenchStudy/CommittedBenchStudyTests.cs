@@ -10,13 +10,13 @@ namespace Analytics.Simulation.Tests.BenchStudy;
 /// <summary>The study as it is kept: over 200 squads what the bench promises holds, and the rule it was made with is the rule of today.</summary>
 public class CommittedBenchStudyTests
 {
-    private static readonly string s_document = File.ReadAllText(InRepository("docs/bench-study.md"));
+    internal static readonly string Document = File.ReadAllText(InRepository("docs/bench-study.md"));
 
     [Fact]
     public void Document_IsOfTwoHundredSquadsAndOfTheRuleInUse()
     {
-        Assert.Contains("bench-study --squads 200 --seed 5000 --out docs/bench-study.md", s_document, StringComparison.Ordinal);
-        Assert.Contains(BenchRule.Standard.Statement, s_document, StringComparison.Ordinal);
+        Assert.Contains("bench-study --squads 200 --seed 5000 --out docs/bench-study.md", Document, StringComparison.Ordinal);
+        Assert.Contains(BenchRule.Standard.Statement, Document, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,10 +87,10 @@ public class CommittedBenchStudyTests
 
     private static List<string[]> Rows(string head)
     {
-        var from = s_document.IndexOf(head, StringComparison.Ordinal);
+        var from = Document.IndexOf(head, StringComparison.Ordinal);
         Assert.True(from >= 0, head);
-        var to = s_document.IndexOf("\n## ", from, StringComparison.Ordinal);
-        return [.. s_document[from..(to < 0 ? s_document.Length : to)].Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal))
+        var to = Document.IndexOf("\n## ", from, StringComparison.Ordinal);
+        return [.. Document[from..(to < 0 ? Document.Length : to)].Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal))
             .Select(l => l.Trim('|', ' ').Split(" | ")).Where(r => r[0] is not ("sketch" or "formula" or "---"))];
     }
 
