@@ -25,7 +25,8 @@ public sealed partial record MetricSketch
     private MetricSketch(MetricSketch from)
     {
         (Id, Label, Unit, Better, Low, High, Rule, RuleReason) = (from.Id, from.Label, from.Unit, from.Better, from.Low, from.High, from.Rule, from.RuleReason);
-        (Quality, Decimals, Meaning, Sources, Minutes, Written, MakeFormula, Kind, Limits) = (from.Quality, from.Decimals, from.Meaning, from.Sources, from.Minutes, from.Written, from.MakeFormula, from.Kind, from.Limits);
+        (Quality, Decimals, Meaning, Formula, Sources, Minutes, Written, MakeFormula, Kind, Limits)
+            = (from.Quality, from.Decimals, from.Meaning, from.Formula, from.Sources, from.Minutes, from.Written, from.MakeFormula, from.Kind, from.Limits);
         _run = new(() => new SketchRun(this));
         _metric = new(Make);
     }
@@ -62,6 +63,9 @@ public sealed partial record MetricSketch
 
     /// <summary>What it measures, in one plain sentence.</summary>
     public string Meaning { get; init; } = "";
+
+    /// <summary>The formula in words, symbols with units, for example <c>s / H; s jump distance [m], H stature [m]</c>; empty for the line of C#.</summary>
+    public string Formula { get; init; } = "";
 
     /// <summary>Keys into docs/references.md; empty for an own idea.</summary>
     public IReadOnlyList<string> Sources { get; init; } = [];
@@ -124,7 +128,7 @@ public sealed partial record MetricSketch
         PlausibleLow = Low,
         PlausibleHigh = High,
         Meaning = Meaning.Length > 0 ? Meaning : "Not said yet.",
-        Formula = FormulaText.OneLine(Written),
+        Formula = Formula.Length > 0 ? Formula : FormulaText.OneLine(Written),
         Sources = Sources,
         IsTrial = true,
     };
