@@ -27,6 +27,8 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               what would be used, and what is held back and why
           analytics codes my-season
               who is who in reports with codes: a private list, never to be sent
+          analytics promote ideas.csx --name long_jump_for_size
+              a sketch of a metric becomes code, tests and documents of this program's repository
 
         Exit codes:
           0    fine
