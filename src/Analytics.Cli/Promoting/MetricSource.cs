@@ -22,7 +22,7 @@ internal static class MetricSource
         text.Append("\nnamespace Analytics.Metrics.").Append(folder).Append(";\n\n")
             .Append(CSharpText.Summary($"{metric.Label}. {metric.Meaning}", 0))
             .Append("public static class ").Append(className).Append("\n{\n")
-            .Append(CSharpText.Summary($"{metric.Label}, in {Unit(metric.Unit)}.", 4))
+            .Append(CSharpText.Summary($"{metric.Label}, {Unit(metric.Unit)}.", 4))
             .Append("    public static Metric Metric { get; } = new()\n    {\n");
         Line(text, "Id", CSharpText.Literal(metric.Id));
         Line(text, "Label", CSharpText.Literal(metric.Label));
@@ -47,7 +47,7 @@ internal static class MetricSource
         return $"AttemptFormula.{kind}({CSharpText.Literal(unit)}, {LambdaText.Laid(sketch.Written, 12)}).Of";
     }
 
-    private static string Unit(string unit) => unit == "1" ? "a ratio without unit" : unit;
+    private static string Unit(string unit) => unit == "1" ? "a number without unit" : "in " + unit;
 
     private static void Line(StringBuilder text, string name, string value) => text.Append("        ").Append(name).Append(" = ").Append(value).Append(",\n");
 }

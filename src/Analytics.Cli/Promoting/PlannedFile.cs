@@ -16,6 +16,9 @@ internal sealed record PromotionPlan(Clone Home, IReadOnlyList<PlannedFile> File
     /// <summary>Athlete-days with a value on the frozen season, and how many of them are rows of the test.</summary>
     public required (int All, int Rows, int Outside) Values { get; init; }
 
+    /// <summary>Whether the formula in words was left to be the line of C#.</summary>
+    public required bool IsFormulaCode { get; init; }
+
     /// <summary>The one line that takes everything back.</summary>
     public string Undo
     {

@@ -43,6 +43,7 @@ internal static class Promotion
         {
             Name = name,
             Folder = folder,
+            IsFormulaCode = options.Formula is null && sketch.Formula.Length == 0,
             Values = (values.Count, rows.Count, values.Count(v => v.Value < metric.PlausibleLow || v.Value > metric.PlausibleHigh)),
         };
     }

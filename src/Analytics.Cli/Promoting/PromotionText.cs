@@ -14,6 +14,7 @@ internal static class PromotionText
         var (all, rows, outside) = plan.Values;
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"It has {all} {(all == 1 ? "value" : "values")} on {Clone.FrozenSeason}; {rows} of them are rows of its test."));
         if (outside > 0) to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{outside} of {all} lie outside what is to be believed: look at the range again."));
+        if (plan.IsFormulaCode) to.WriteLine("Its formula is told as the line of C#; a reader wants words with units: write them into Formula of the new file, or promote with --formula.");
         to.WriteLine("To take all of it back:");
         to.WriteLine("  " + plan.Undo);
     }
