@@ -20,9 +20,9 @@ internal static class NewTests
         try
         {
             var file = Path.Combine(folder.FullName, "results.trx");
-            // Servers that outlive the build would hold its output open.
+            // Build nodes that outlive the build would hold its output open.
             var said = await OutputAsync(plan.Home.Root, cancellation,
-                "test", Clone.Tests, "-c", "Release", "--nologo", "-nodeReuse:false", "-p:UseSharedCompilation=false", "--filter", Filter(plan.Name), "--logger", "trx;LogFileName=" + file).ConfigureAwait(false);
+                "test", Clone.Tests, "-c", "Release", "--nologo", "-nodeReuse:false", "--filter", Filter(plan.Name), "--logger", "trx;LogFileName=" + file).ConfigureAwait(false);
             if (File.Exists(file) && TestResults.Read(file) is { } results && results.Passed + results.Failed.Count > 0) return (results, []);
             var errors = said.Split('\n').Where(l => l.Contains(": error ", StringComparison.Ordinal)).Select(l => Shortened(l.Trim(), plan.Home.Root)).Distinct().Take(ErrorsShown).ToList();
             return (null, errors.Count > 0 ? errors : ["No test ran. " + PlainLine.Whole(said.Trim().Split('\n')[^1])]);
