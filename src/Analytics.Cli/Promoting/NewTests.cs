@@ -34,7 +34,7 @@ internal static class NewTests
     }
 
     private static string Filter(PromotedName name)
-        => string.Join('|', new[] { $".{name.TestClass}.", ".MetricCatalogueTests.", ".CatalogueDocumentTests.", ".ReferencesTests." }.Select(c => "FullyQualifiedName~" + c));
+        => string.Join('|', new[] { $".{name.TestClass}.", ".MetricCatalogueTests.", ".TestQualityTests.", ".CatalogueDocumentTests.", ".ReferencesTests." }.Select(c => "FullyQualifiedName~" + c));
 
     // The compiler names the file in full and the project behind.
     private static string Shortened(string line, string root)

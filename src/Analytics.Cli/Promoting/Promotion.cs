@@ -34,7 +34,7 @@ internal static class Promotion
         {
             new(source, code, true),
             new(tests, TestSource.Write(metric, name, folder, rows, waive), true),
-            new(Clone.AddedMetrics, AddedList.With(clone.Read(Clone.AddedMetrics), folder, name.Class), false),
+            new(Clone.AddedMetrics, AddedList.With(clone.Read(Clone.AddedMetrics), folder, name.Class, sketch), false),
             new(Clone.MetricsPage, CatalogueDocument.Write(MetricCatalogue.All.Append(metric)), false),
         };
         if (ChangelogText.With(clone.Read(Clone.Changelog), $"New metric: {metric.Label} (`{metric.Id}`), which began as a sketch.") is { } changelog)

@@ -4,7 +4,10 @@ namespace Analytics.Metrics.Catalogue;
 public static class AddedMetrics
 {
     /// <summary>All of them, in the order they came.</summary>
-    public static IReadOnlyList<Metric> All { get; } =
+    public static IReadOnlyList<AddedMetric> Entries { get; } =
     [
     ];
+
+    /// <summary>The metrics themselves.</summary>
+    public static IReadOnlyList<Metric> All { get; } = [.. Entries.Select(e => e.Metric)];
 }

@@ -45,7 +45,7 @@ public sealed class PromoteTests : IDisposable
             }
 
             """, clone.Read(Source));
-        Assert.Contains("    [\n        Jumping.LongJumpForSizeMetric.Metric,\n    ];\n", clone.Read("src/Analytics.Metrics/Catalogue/AddedMetrics.cs"), StringComparison.Ordinal);
+        Assert.Contains("    [\n        new(Jumping.LongJumpForSizeMetric.Metric, \"jumps\"),\n    ];\n", clone.Read("src/Analytics.Metrics/Catalogue/AddedMetrics.cs"), StringComparison.Ordinal);
         Assert.Contains("\n| Long jump for size | `long_jump_for_size` | 1 | higher | best attempt | explosive power |\n", clone.Read("docs/metrics.md"), StringComparison.Ordinal);
         Assert.Contains("\n  in two lines.\n- New metric: Long jump for size (`long_jump_for_size`), which began as a sketch.\n\n## 0.1.0\n", clone.Read("docs/changelog.md"), StringComparison.Ordinal);
     }
@@ -89,7 +89,7 @@ public sealed class PromoteTests : IDisposable
     [Fact]
     public async Task Promote_Sources_GiveAPlaceEachOrAWaiver()
     {
-        var idea = clone.Ideas(Ideas.Jump("(j, d) => j.Distance", """Meaning = "How far", Sources = ["souza2020", "adams1998"], RuleReason = "Chance evens out." """));
+        var idea = clone.Ideas(Ideas.Jump("(j, d) => j.Distance", """Meaning = "How far", Sources = ["souza2020", "adams1998"], RuleReason = "Chance evens out.", Minutes = 1.5""" + " "));
         var heard = await clone.PromoteAsync(idea, "--name", "an_idea");
         Assert.Equal(0, heard.ExitCode);
         const string File = "tests/Analytics.Metrics.Tests/Jumping/AnIdeaMetricTests.cs";
@@ -97,6 +97,7 @@ public sealed class PromoteTests : IDisposable
         Assert.Contains("Value_Adams1998_Agrees() => PublishedCheck.Blank(\"adams1998\").Hold", clone.Read(File), StringComparison.Ordinal);
         Assert.Contains("        RuleReason = \"Chance evens out.\",\n", clone.Read("src/Analytics.Metrics/Jumping/AnIdeaMetric.cs"), StringComparison.Ordinal);
         Assert.Contains("\nHow far.\n", clone.Read("docs/metrics.md"), StringComparison.Ordinal);
+        Assert.Contains("        new(Jumping.AnIdeaMetric.Metric, \"jumps\", 1.5),\n", clone.Read("src/Analytics.Metrics/Catalogue/AddedMetrics.cs"), StringComparison.Ordinal);
         clone.Git("reset", "--quiet", "--hard");
         Assert.Equal(0, (await clone.PromoteAsync(idea, "--name", "an_idea", "--waive", "nobody has measured it")).ExitCode);
         Assert.Contains("Value_Adams1998_Agrees() => PublishedCheck.Waived(\"nobody has measured it\").Hold", clone.Read(File), StringComparison.Ordinal);
