@@ -23,6 +23,8 @@ internal sealed class Git(string root)
     {
         // Questions must not touch the index, which another git may hold just then.
         var start = new ProcessStartInfo("git", ["--no-optional-locks", "-C", root, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        // Inside a hook of git these name another working copy.
+        foreach (var name in new[] { "GIT_DIR", "GIT_WORK_TREE", "GIT_INDEX_FILE" }) start.Environment.Remove(name);
         try
         {
             using var process = Process.Start(start)!;

@@ -120,6 +120,21 @@ public sealed class PromoteTests : IDisposable
     }
 
     [Fact]
+    public async Task Promote_FormulaOverLibraryMetrics_GoesByItsQuality()
+    {
+        var idea = clone.Ideas("""
+            var idea = Sketch.Day("idea", "An idea", "kg·m/s", Direction.Higher, (1, 4000),
+                day => day.BodyMass * day.Value("max_speed")) with { Meaning = "Mass at full speed.", Quality = Quality.Momentum, Sources = ["souza2020"] };
+            """);
+        var heard = await clone.PromoteAsync(idea, "--name", "full_momentum");
+        Assert.Equal((0, ""), (heard.ExitCode, heard.Error));
+        var source = clone.Read("src/Analytics.Metrics/Sprinting/FullMomentumMetric.cs");
+        Assert.Contains("using Analytics.Metrics.Sketching;\n", source, StringComparison.Ordinal);
+        Assert.Contains("FromTrials = AttemptFormula.Day(\"kg·m/s\", day => day.BodyMass * day.Value(\"max_speed\")).Of,\n", source, StringComparison.Ordinal);
+        Assert.Contains("new(Sprinting.FullMomentumMetric.Metric, \"other tests of the day\"),\n", clone.Read("src/Analytics.Metrics/Catalogue/AddedMetrics.cs"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Promote_FormulaOverSeveralLines_KeepsThemAtTheNewMargin()
     {
         var idea = clone.Ideas("""

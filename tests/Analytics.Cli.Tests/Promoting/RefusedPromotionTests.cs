@@ -11,7 +11,7 @@ public sealed class RefusedPromotionTests : IDisposable
     [InlineData("--name 'Long Jump' is no identifier", "--name", "Long Jump")]
     [InlineData("--name 'a__b' is no identifier", "--name", "a__b")]
     [InlineData("There is a metric 'cmj_height' already", "--name", "cmj_height")]
-    [InlineData("There is no folder 'Swimming' for metrics in src/Analytics.Metrics. Give one of these with --folder: Catalogue, Jumping, Strength.", "--name", "x", "--folder", "Swimming")]
+    [InlineData("There is no folder 'Swimming' for metrics in src/Analytics.Metrics. Give one of these with --folder: Catalogue, Jumping, Sprinting, Strength.", "--name", "x", "--folder", "Swimming")]
     [InlineData("There is no folder '../Jumping' for metrics", "--name", "x", "--folder", "../Jumping")]
     [InlineData("There is no folder 'Trials' for metrics", "--name", "x", "--folder", "Trials")]
     [InlineData("src/Analytics.Metrics/Jumping/TakenMetric.cs is there already, and nothing is written over. Give another --name.", "--name", "taken")]
