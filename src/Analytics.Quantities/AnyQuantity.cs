@@ -56,6 +56,9 @@ public readonly partial record struct AnyQuantity
             : throw new UnitMismatchException($"the formula gives {Named(Dimension)}, which is no number of {unit.Text}");
     }
 
+    /// <summary>The size, without its sign.</summary>
+    public AnyQuantity Abs() => new(Math.Abs(Si), Dimension);
+
     /// <summary>Power.</summary>
     /// <param name="power">Any finite power.</param>
     public AnyQuantity ToPower(double power) => new(Math.Pow(Si, power), Dimension.ToPower(power));

@@ -37,7 +37,7 @@ internal sealed class SeasonContext
         Metrics = SquadSetup.Metrics(days, _tested);
         Measures = SeasonMeasures.Of(this);
         Headlines = SeasonMeasures.Headlines(Measures);
-        _trained = new(() => TrainedStretch.Of(this));
+        _trained = new(() => TrainedStretch.Of(data, days));
         _transfer = new(Study);
         _presence = new(() => new Presence(data));
     }
