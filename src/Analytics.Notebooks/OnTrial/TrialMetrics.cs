@@ -2,16 +2,12 @@ using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Seasons;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
-using Analytics.Notebooks.Look;
 
 namespace Analytics.Notebooks.OnTrial;
 
 /// <summary>The metrics on trial of a report: which stand in it, marked, and what went wrong with the others.</summary>
 internal sealed class TrialMetrics
 {
-    private const string Mark = " (trial metric)";
-    private const int LongestLabel = OutsideText.LongestLabel - 20;
-
     private readonly IReadOnlyList<MetricSketch> _sketches;
 
     private TrialMetrics(IReadOnlyList<MetricSketch> sketches, IReadOnlyList<Metric> metrics, IReadOnlyList<string> leftOut, IReadOnlyList<FormulaFailure> failures)
@@ -43,9 +39,9 @@ internal sealed class TrialMetrics
         foreach (var sketch in all)
         {
             if (sketch.Fault is { } fault)
-                leftOut.Add($"{Name(sketch)} is left out. {fault}");
+                leftOut.Add($"{TrialMark.Name(sketch.Label)} is left out. {fault}");
             else if (metrics.Find(m => m.Id == sketch.Id) is { } first)
-                leftOut.Add($"{Name(sketch)} is left out, since {Unmarked(first)} has the same identifier, {sketch.Id}. Give one of them another.");
+                leftOut.Add($"{TrialMark.Name(sketch.Label)} is left out, since {TrialMark.Without(first)} has the same identifier, {sketch.Id}. Give one of them another.");
             else
                 metrics.Add(Worked(sketch, looked, failures));
         }
@@ -58,12 +54,9 @@ internal sealed class TrialMetrics
         => !quality.Metric.IsTrial || quality.Cost is not null ? quality : quality with
         {
             Cost = _sketches.First(s => s.Id == quality.Metric.Id).Minutes is { } minutes
-                ? new(Unmarked(quality.Metric), minutes, "as its sketch says", IsDerived: false)
+                ? new(TrialMark.Without(quality.Metric), minutes, "as its sketch says", IsDerived: false)
                 : new("tests taken anyway", 0, "worked out of tests taken anyway", IsDerived: true),
         };
-
-    /// <summary>The label without the mark, for places that say themselves what kind of metric it is.</summary>
-    public static string Unmarked(Metric metric) => metric.Label.EndsWith(Mark, StringComparison.Ordinal) ? metric.Label[..^Mark.Length] : metric.Label;
 
     // A copy has a run of its own: what another report met in the same formula, on days of its own, is none of this one's business.
     private static Metric Worked(MetricSketch sketch, IReadOnlyList<AthleteDay> days, List<FormulaFailure> failures)
@@ -73,14 +66,11 @@ internal sealed class TrialMetrics
         // Asked now: later the library also tries formulas on days that never were.
         var asked = days.Where(d => Concerns(own, d)).Select(d => d.AthleteId).ToHashSet(StringComparer.Ordinal);
         failures.AddRange(own.Troubles.GroupBy(t => t.Message, StringComparer.Ordinal)
-            .Select(g => new FormulaFailure(Name(sketch), g.Key, [.. g.Select(t => (t.AthleteId, t.Date))], asked.Count)));
-        return own.Metric with { Label = Name(sketch) + Mark };
+            .Select(g => new FormulaFailure(TrialMark.Name(sketch.Label), g.Key, [.. g.Select(t => (t.AthleteId, t.Date))], asked.Count)));
+        return own.Metric with { Label = TrialMark.On(sketch.Label) };
     }
 
     private static bool Concerns(MetricSketch sketch, AthleteDay day) => day.Trials.Any(t => sketch.Kind is null || sketch.Kind.IsInstanceOfType(t));
-
-    // Cut before the mark is put behind it, or a long label would lose the mark.
-    private static string Name(MetricSketch sketch) => OutsideText.Cut(OutsideText.Label(sketch.Label), LongestLabel);
 }
 
 /// <summary>A thing that went wrong in a formula.</summary>

@@ -19,7 +19,7 @@ internal static class TrialNotes
     /// <param name="name">Name of an athlete as this report calls him.</param>
     /// <param name="day">A day in words.</param>
     public static Block Under(Block head, TrialMetrics trials, string leftAlone, Func<string, string> name, Func<DateOnly, string> day)
-        => trials.IsEmpty ? head : new Together([head, .. Lines(trials, leftAlone, name, day)]);
+        => trials.IsEmpty ? head : new Together([head, new UnderHead(Lines(trials, leftAlone, name, day))]);
 
     private static IEnumerable<Block> Lines(TrialMetrics trials, string leftAlone, Func<string, string> name, Func<DateOnly, string> day)
     {
@@ -27,7 +27,7 @@ internal static class TrialNotes
         {
             var count = trials.Metrics.Count;
             yield return new Note(string.Create(CultureInfo.InvariantCulture,
-                $"With {count} trial {(count == 1 ? "metric" : "metrics")}, not reviewed: {Words.List([.. trials.Metrics.Select(TrialMetrics.Unmarked)])}. Marked wherever {(count == 1 ? "it stands" : "they stand")}. {leftAlone} leave {(count == 1 ? "it" : "them")} out; every further measure looked at is one more chance of a false flag."));
+                $"With {count} trial {(count == 1 ? "metric" : "metrics")}, not reviewed: {Words.List([.. trials.Metrics.Select(TrialMark.Without)])}. Marked wherever {(count == 1 ? "it stands" : "they stand")}. {leftAlone} leave {(count == 1 ? "it" : "them")} out; every further measure looked at is one more chance of a false flag."));
         }
 
         List<string> wrong = [.. trials.LeftOut, .. trials.Failures.Select(f => $"{f.Label}, {For(f, name, day)}: {f.Message}")];

@@ -4,6 +4,7 @@ using Analytics.Metrics.Seasons;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Notebooks.Units;
@@ -16,6 +17,8 @@ namespace Analytics.Notebooks.WholeSeason;
 /// <summary>Where the squad and its position groups stood on every occasion, the players behind.</summary>
 internal static class TrendBlock
 {
+    private const int LongestAxisName = 36;
+
     public static Block Of(SeasonContext season)
     {
         if (season.Pictured.Count == 0) return new Together();
@@ -39,11 +42,14 @@ internal static class TrendBlock
             Still = group is not null,
             Title = title,
             TitleNote = group is null ? Words.Scale(trend.Values.Series) : course.Athletes == 1 ? "1 player" : $"{course.Athletes} players",
-            Axis = new Axis(Words.Short(metric), unit.Symbol, unit.Decimals, Directions.Of(metric)),
+            Axis = new Axis(AxisName(metric), unit.Symbol, unit.Decimals, Directions.Of(metric)),
             Lines = [new TrendLine(group ?? "Squad", [.. course.Points.Select(p => new TrendPoint(DayOf(trend, p.Period), unit.Of(p.Mean.Value), unit.Of(p.Mean.Interval?.Low), unit.Of(p.Mean.Interval?.High)))])],
             Behind = [.. trend.Athletes.Where(a => group is null || a.Group == group).Select(a => Behind(trend, a, unit.PerCatalogueUnit))],
         };
     }
+
+    // The title above has the mark.
+    private static string AxisName(Metric metric) => OutsideText.Cut(Words.Short(metric with { Label = TrialMark.Without(metric) }), LongestAxisName);
 
     // One point an occasion: a squad tested every week would else be a thicket.
     private static IReadOnlyList<TrendPoint> Behind(SeasonTrend trend, AthleteCourse athlete, double perUnit)
