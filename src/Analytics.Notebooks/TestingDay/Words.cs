@@ -96,6 +96,9 @@ internal static class Words
     /// <summary>The scale a day was measured on, for a remark beside a title; empty for one scale.</summary>
     public static string Scale(string? series) => series ?? string.Empty;
 
+    /// <summary>Keys of the sources of a metric; one on trial without any is somebody's own idea.</summary>
+    public static Tables.Cell Sources(Metric metric) => metric is { IsTrial: true, Sources.Count: 0 } ? "own idea" : string.Join(", ", metric.Sources);
+
     public static bool LowerIsBetter(Metric metric) => metric.Better == Direction.Lower;
 
     public static string ErrorSource(MetricReliability reliability, string typicalError) => reliability.Source switch
