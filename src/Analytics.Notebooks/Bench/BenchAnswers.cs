@@ -27,6 +27,6 @@ internal static class BenchAnswers
         if (sketch.Fault is { } fault) return new($"{sketch.Label}: cannot be used.", fault, Tone.Loss);
         if (TroubleBlock.IsSecond(sketch, all)) return new($"{sketch.Label}: cannot be used.", TroubleBlock.SameId(sketch), Tone.Loss);
         var card = bench.Card(sketch);
-        return new($"{sketch.Label}: {card.Verdict.Words}.", $"{card.Verdict.Why} Weakest: {Words.List([.. card.Weakest.Select(w => w.What)])}.", ToneOf(card.Verdict.Kind));
+        return new($"{sketch.Label}: {card.Verdict.Words}.", Words.Signs($"{card.Verdict.Why} Weakest: {Words.List([.. card.Weakest.Select(w => w.What)])}."), ToneOf(card.Verdict.Kind));
     }
 }

@@ -19,12 +19,10 @@ internal static class CardBlock
         var card = bench.Card(sketch);
         var title = $"{sketch.Label}: {card.Verdict.Words}";
         if (card.Occasion is null) return new Section(title, sketch.Meaning, TroubleBlock.Of(bench, [sketch]), new Note("No player has a value."));
-        return new Section(title, $"{Meaning(sketch)}{card.Verdict.Why}",
+        return new Section(title, Words.Signs($"{Meaning(sketch)}{card.Verdict.Why}"),
             TroubleBlock.Of(bench, [sketch]),
-            new Callout("The three weakest points", card.Weakest.Select(w => $"{Words.Capital(w.What)}: {w.Text}")),
-            new StripPlot([Strip(bench, card)], null),
-            Overlaps(card),
-            CardQuestions.Of(bench, card),
+            new Callout("The three weakest points", card.Weakest.Select(w => Words.Signs($"{Words.Capital(w.What)}: {w.Text}"))),
+            new Together(new StripPlot([Strip(bench, card)], null), Overlaps(card), CardQuestions.Of(bench, card)),
             new Folded("How it lies in each group, and every library metric beside it", Groups(bench, card), AllOverlaps(card)),
             new Folded("The formula as written", new Prose(sketch.Metric.Formula), new Note($"{(sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "Best attempt" : "Mean of the attempts")} of the day, in {sketch.Unit}; believed from {Plain(sketch.Low)} to {Plain(sketch.High)}. Trial metric: not reviewed.")));
     }

@@ -99,7 +99,8 @@ internal static class CardQuestions
         var error = card.Error;
         if (error.ByThemselves is not { } carried) return new("Do its inputs explain its error?", "cannot tell", "", error.Explanation, Tone.Muted);
         return new("Do its inputs explain its error?", error.Ratio is null ? "nothing to set it against" : !error.IsLarge ? "yes" : error.IsExplained ? "yes, taken together" : "no",
-            $"carried {Amount(unit, carried, error.ByThemselvesInterval)}{(error.Observed is { } seen ? $", seen {Amount(unit, seen, null)}" : "")}", error.Explanation);
+            $"carried {Amount(unit, carried, error.ByThemselvesInterval)}{(error.Observed is { } seen ? $", seen {Amount(unit, seen, null)}" : "")}",
+            error.Explanation + (error.TakenAsExact.Count > 0 ? $" Taken as exact: {Words.List(error.TakenAsExact)}." : ""));
     }
 
     private static CardQuestion Cost(SketchCard card)

@@ -18,7 +18,7 @@ internal static class RivalBlock
         Block wrong = faults.Count == 0 ? new Together() : new Callout("Left out:", faults);
         if (sound.Count < 2) return new Section(title, "", wrong, new Note("Two definitions or more are needed to compare."));
         var table = bench.Squad.Compare(sound);
-        return new Section(title, table.Words, wrong, TroubleBlock.Of(bench, sound),
+        return new Section(title, Words.Signs(table.Words), wrong, TroubleBlock.Of(bench, sound),
             DataTable.Of("Rivals on the same data", table.Rivals, t => t
                 .Text("Definition", r => new Cell(r.Card.Sketch.Label, r.Card.Sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "best attempt" : "mean of the attempts"))
                 .Text("Verdict", r => new Cell(r.Card.Verdict.Words, "", BenchAnswers.ToneOf(r.Card.Verdict.Kind)))

@@ -6,7 +6,7 @@ using Analytics.Notebooks.Look;
 namespace Analytics.Notebooks.TestingDay;
 
 /// <summary>Plain words for the sentences of the report.</summary>
-internal static class Words
+internal static partial class Words
 {
     private static readonly string[] Small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 
@@ -72,6 +72,9 @@ internal static class Words
 
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>A sentence of the library with real minus signs before its numbers.</summary>
+    public static string Signs(string text) => NegativeNumber().Replace(text, Figures.Minus);
+
     /// <summary>A probability that is never called certain.</summary>
     public static string Sure(double probability) => probability > 0.99 ? "over 99\u2009%" : Figures.Percent(probability);
 
@@ -106,4 +109,7 @@ internal static class Words
         Metrics.Profile.ErrorSource.None => "No error is known for this test.",
         _ => $"Typical error {typicalError}, {reliability.Basis}.",
     };
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<=^|[\s(])-(?=\d)")]
+    private static partial System.Text.RegularExpressions.Regex NegativeNumber();
 }

@@ -15,6 +15,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
     private const int MostDays = 30;
     private const int Draws = 60;
     private const double Nudge = 1.01;
+    private const string Film = "readings of film";
 
     /// <summary>Identifiers of the metrics that measure the inputs the formula uses.</summary>
     public required IReadOnlyList<string> Measures { get; init; }
@@ -38,7 +39,9 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         var fields = used.ConvertAll(f => new Known(f, squad.Values(f.Measure), squad.Values(f.Measure).Reliability(squad.Profile)));
         List<string> measures = used.ConvertAll(f => f.Measure.Id);
         var known = fields.Where(f => f.Reliability.HoldsDayToDayVariation && f.Middle > 0).ToList();
-        var exact = fields.Except(known).Select(f => f.Field.Name).Concat(NotCarried(days)).ToList();
+        var notCarried = NotCarried(days).ToList();
+        var exact = fields.Except(known).Select(f => f.Field.Name).Concat(notCarried).ToList();
+        if (notCarried.Contains(Film)) measures.Add("contact_time");
         if (known.Count == 0 || days.Count == 0) return new([], exact, 0, null, 0) { Measures = measures };
 
         double[] single = [.. known.Select((_, i) => Variance(days, known, (draws, z) => z[i] = draws.Next()))];
@@ -102,7 +105,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
     private static IEnumerable<string> NotCarried(List<DayFormula> days)
     {
         if (days.Any(d => Uses(d, day => day with { Stature = day.Stature * Nudge }))) yield return "stature";
-        if (days.Any(d => d.Day.Of<ContactTrial>().Any() && Uses(d, day => day with { Trials = [.. day.Trials.Where(t => t is not ContactTrial)] }))) yield return "readings of film";
+        if (days.Any(d => d.Day.Of<ContactTrial>().Any() && Uses(d, day => day with { Trials = [.. day.Trials.Where(t => t is not ContactTrial)] }))) yield return Film;
     }
 
     private static bool Uses(DayFormula day, Func<AthleteDay, AthleteDay> change) => day.With(change(day.Day)) is not { } value || Math.Abs(value - day.Value) > 1e-12 * Math.Abs(day.Value);
