@@ -67,7 +67,7 @@ internal static class CardBlock
     // Words for the size of a correlation, so that nobody has to know one by its number.
     private static string Alike(double size) => size switch
     {
-        >= 0.9 => "nearly the same order",
+        >= 0.9 => "almost alike",
         >= 0.7 => "much alike",
         >= 0.4 => "somewhat alike",
         _ => "little alike",

@@ -72,8 +72,8 @@ internal static partial class Words
 
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
-    /// <summary>A sentence of the library with real minus signs before its numbers.</summary>
-    public static string Signs(string text) => NegativeNumber().Replace(text, Figures.Minus);
+    /// <summary>A sentence of the library with real minus signs before its numbers, and percent signs that stay with them.</summary>
+    public static string Signs(string text) => SpacedPercent().Replace(NegativeNumber().Replace(text, Figures.Minus), "\u202F");
 
     /// <summary>A probability that is never called certain.</summary>
     public static string Sure(double probability) => probability > 0.99 ? "over 99\u2009%" : Figures.Percent(probability);
@@ -112,4 +112,7 @@ internal static partial class Words
 
     [System.Text.RegularExpressions.GeneratedRegex(@"(?<=^|[\s(])-(?=\d)")]
     private static partial System.Text.RegularExpressions.Regex NegativeNumber();
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<=\d) (?=%)")]
+    private static partial System.Text.RegularExpressions.Regex SpacedPercent();
 }
