@@ -25,7 +25,7 @@ public partial class NotebookGalleryTests
     {
         var targets = Target().Matches(s_gallery).Select(m => m.Groups[1].Value).ToList();
         Assert.NotEmpty(targets);
-        Assert.Empty(targets.Where(t => !File.Exists(Path.Combine(Repository.Path("docs"), t))));
+        Assert.DoesNotContain(targets, t => !File.Exists(Path.Combine(Repository.Path("docs"), t)));
     }
 
     [GeneratedRegex("^## ", RegexOptions.Multiline)]

@@ -24,7 +24,7 @@ internal static class MovementQuestions
         const string question = "Does it move over the season?";
         if (card.Movement is not { } movement) return new(question, "cannot tell", "", "nobody was tested on two occasions", Tone.Muted);
         var mean = movement.Mean.Mean;
-        var answer = movement.Moved switch { null => "cannot tell", false => "no change to be told from none", _ => Direction(card.Sketch.Better, mean.Value) };
+        var answer = movement.Moved switch { null => "cannot tell", false => "cannot be told from none", _ => Direction(card.Sketch.Better, mean.Value) };
         var standardised = movement.Standardised is { } s ? FormattableString.Invariant($"; {Math.Abs(s):0.0} SD of the changes") : "";
         var errors = movement.InTypicalErrors is { } i ? FormattableString.Invariant($"; {Math.Min(Math.Abs(i.Low), Math.Abs(i.High)):0.0} to {Math.Max(Math.Abs(i.Low), Math.Abs(i.High)):0.0} typical errors") : "";
         if (movement.Moved != true) errors = "";
