@@ -9,6 +9,7 @@ try
         case "error-rates": return ErrorRatesCommand.Run(new Arguments(args[1..]), Console.Out);
         case "clip-study": return ClipStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         case "season-study": return SeasonStudyCommand.Run(new Arguments(args[1..]), Console.Out);
+        case "bench-study": return BenchStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         default:
             Console.Error.WriteLine("Commands:");
             Console.Error.WriteLine("  " + DemoCommand.Usage);
@@ -16,6 +17,7 @@ try
             Console.Error.WriteLine("  " + ErrorRatesCommand.Usage);
             Console.Error.WriteLine("  " + ClipStudyCommand.Usage);
             Console.Error.WriteLine("  " + SeasonStudyCommand.Usage);
+            Console.Error.WriteLine("  " + BenchStudyCommand.Usage);
             return 1;
     }
 }

@@ -51,12 +51,12 @@ public sealed class BenchSquad
     /// <summary>The thresholds.</summary>
     public BenchRule Rule { get; }
 
-    /// <summary>Everything that is asked of a sketch, answered once.</summary>
+    /// <summary>Everything that is asked of a sketch, each part answered once, when it is asked for.</summary>
     /// <param name="sketch">The sketch. One with a fault has a card without values.</param>
     public SketchCard Judge(MetricSketch sketch)
     {
         ArgumentNullException.ThrowIfNull(sketch);
-        return _cards.GetValue(sketch, s => SketchCard.Of(this, s));
+        return _cards.GetValue(sketch, s => new SketchCard(this, s));
     }
 
     /// <summary>Rival definitions side by side on the same data.</summary>

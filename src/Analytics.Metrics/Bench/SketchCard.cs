@@ -4,87 +4,91 @@ using Analytics.Metrics.Sketching;
 
 namespace Analytics.Metrics.Bench;
 
-/// <summary>Everything that is asked of a sketched metric, answered from one season.</summary>
-public sealed record SketchCard
+/// <summary>Everything that is asked of a sketched metric, answered from one season. Each part is worked out when it is first asked for: a verdict needs only a few.</summary>
+public sealed class SketchCard
 {
+    private readonly Lazy<OccasionValues?> _own;
+    private readonly Lazy<IReadOnlyList<GroupDistribution>> _groups;
+    private readonly Lazy<EndPile> _ends;
+    private readonly Lazy<Repeatability> _repeats;
+    private readonly Lazy<TestQuality> _quality;
+    private readonly Lazy<MassDependence?> _mass;
+    private readonly Lazy<LibraryOverlap?> _overlap;
+    private readonly Lazy<SeasonMovement?> _movement;
+    private readonly Lazy<Conditions> _conditions;
+    private readonly Lazy<PropagatedError> _error;
+    private readonly Lazy<SketchCost> _cost;
+    private readonly Lazy<SketchVerdict> _verdict;
+    private readonly Lazy<IReadOnlyList<WeakPoint>> _weak;
+
+    internal SketchCard(BenchSquad squad, MetricSketch sketch)
+    {
+        Sketch = sketch;
+        Values = squad.Values(sketch.Metric);
+        Occasion = OccasionValues.Fullest(Values, squad.Profile);
+        _own = new(() => Occasion is null ? null : OccasionValues.On(Values, Occasion));
+        _groups = new(() => _own.Value is { } own ? GroupDistribution.Of(own, squad.Profile) : []);
+        _ends = new(() => _own.Value is { } own ? EndPile.Of(sketch.Metric, own) : new(0, 0, 0, 0));
+        _repeats = new(() => Repeatability.Of(squad.Profile, Values, squad.Rule));
+        _quality = new(() => TestQuality.Of(squad.Profile, Values, squad.Minutes));
+        _mass = new(() => _own.Value is { } own ? MassDependence.Of(own, Occasion!, squad.Days.SelectMany(d => d), squad.Rule) : null);
+        _overlap = new(() => Occasion is null ? null : LibraryOverlap.Of(squad, Values, Occasion));
+        _movement = new(() => SeasonMovement.Of(squad, Values, Quality));
+        _conditions = new(() => Conditions.Of(squad, Values));
+        _error = new(() => PropagatedError.Of(squad, sketch, Values, Quality));
+        _cost = new(() => SketchCost.Of(sketch, Error.Measures, squad.Minutes));
+        _verdict = new(() => SketchVerdict.Of(_own.Value?.Count ?? 0, Repeats, _overlap, squad.Rule));
+        _weak = new(() => WeakPoints.Of(this, squad.Rule));
+    }
+
     /// <summary>The sketch.</summary>
-    public required MetricSketch Sketch { get; init; }
+    public MetricSketch Sketch { get; }
 
     /// <summary>Its values over the season, on one scale.</summary>
-    public required SeasonValues Values { get; init; }
+    public SeasonValues Values { get; }
 
     /// <summary>The occasion on which most players have a value; null without any. Groups, ends, mass and overlap are of it.</summary>
-    public required SeasonPeriod? Occasion { get; init; }
+    public SeasonPeriod? Occasion { get; }
 
     /// <summary>How it lies in each group.</summary>
-    public required IReadOnlyList<GroupDistribution> Groups { get; init; }
+    public IReadOnlyList<GroupDistribution> Groups => _groups.Value;
 
     /// <summary>Floor and ceiling.</summary>
-    public required EndPile Ends { get; init; }
+    public EndPile Ends => _ends.Value;
 
     /// <summary>How well it returns.</summary>
-    public required Repeatability Repeats { get; init; }
+    public Repeatability Repeats => _repeats.Value;
 
     /// <summary>Typical error, detectable against worthwhile change, advice.</summary>
-    public required TestQuality Quality { get; init; }
+    public TestQuality Quality => _quality.Value;
 
     /// <summary>Dependence on body mass; null with too few players or no spread.</summary>
-    public required MassDependence? Mass { get; init; }
+    public MassDependence? Mass => _mass.Value;
 
     /// <summary>What it says beside the library's metrics; null without values.</summary>
-    public required LibraryOverlap? Overlap { get; init; }
+    public LibraryOverlap? Overlap => _overlap.Value;
 
     /// <summary>Whether it moves over the season; null when nobody was tested on two occasions.</summary>
-    public required SeasonMovement? Movement { get; init; }
+    public SeasonMovement? Movement => _movement.Value;
 
     /// <summary>Dependence on scale, day and tester.</summary>
-    public required Conditions Conditions { get; init; }
+    public Conditions Conditions => _conditions.Value;
 
     /// <summary>Error carried from the inputs beside the error observed.</summary>
-    public required PropagatedError Error { get; init; }
+    public PropagatedError Error => _error.Value;
 
     /// <summary>What it costs.</summary>
-    public required SketchCost Cost { get; init; }
+    public SketchCost Cost => _cost.Value;
 
     /// <summary>The verdict.</summary>
-    public required SketchVerdict Verdict { get; init; }
+    public SketchVerdict Verdict => _verdict.Value;
 
     /// <summary>All weak points, weightiest first.</summary>
-    public required IReadOnlyList<WeakPoint> Weak { get; init; }
+    public IReadOnlyList<WeakPoint> Weak => _weak.Value;
 
     /// <summary>The three weakest points.</summary>
     public IReadOnlyList<WeakPoint> Weakest => [.. Weak.Take(3)];
 
     /// <summary>Athlete-days for which the formula failed.</summary>
     public int TroubledDays => Sketch.Troubles.Select(t => (t.AthleteId, t.Date)).Distinct().Count();
-
-    internal static SketchCard Of(BenchSquad squad, MetricSketch sketch)
-    {
-        var values = squad.Values(sketch.Metric);
-        var occasion = OccasionValues.Fullest(values, squad.Profile);
-        var own = occasion is null ? null : OccasionValues.On(values, occasion);
-        var repeats = Repeatability.Of(squad.Profile, values, squad.Rule);
-        var quality = TestQuality.Of(squad.Profile, values, squad.Minutes);
-        var overlap = occasion is null ? null : LibraryOverlap.Of(squad, values, occasion);
-        var error = PropagatedError.Of(squad, sketch, values, quality);
-        var card = new SketchCard
-        {
-            Sketch = sketch,
-            Values = values,
-            Occasion = occasion,
-            Groups = own is null ? [] : GroupDistribution.Of(own, squad.Profile),
-            Ends = own is null ? new(0, 0, 0, 0) : EndPile.Of(sketch.Metric, own),
-            Repeats = repeats,
-            Quality = quality,
-            Mass = own is null ? null : MassDependence.Of(own, occasion!, squad.Days.SelectMany(d => d), squad.Rule),
-            Overlap = overlap,
-            Movement = SeasonMovement.Of(squad, values, quality),
-            Conditions = Conditions.Of(squad, values),
-            Error = error,
-            Cost = SketchCost.Of(sketch, error.Measures, squad.Minutes),
-            Verdict = SketchVerdict.Of(own?.Count ?? 0, repeats, overlap, squad.Rule),
-            Weak = [],
-        };
-        return card with { Weak = WeakPoints.Of(card, squad.Rule) };
-    }
 }

@@ -5,7 +5,7 @@ namespace Analytics.Metrics.Bench;
 /// <summary>Applies the rule.</summary>
 internal static class VerdictReason
 {
-    public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, LibraryOverlap? overlap, BenchRule rule)
+    public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, Lazy<LibraryOverlap?> lazyOverlap, BenchRule rule)
     {
         if (athletes < rule.Fewest) return (BenchVerdict.NoValues, $"{athletes} players have a value; {rule.Fewest} are needed.");
         if (repeats.Interval is { } icc && icc.Low <= 0)
@@ -16,6 +16,7 @@ internal static class VerdictReason
                 : (BenchVerdict.CannotTellYet, $"{repeats.Athletes} players with repeats are too few: ICC {figure}, anything from noise to a good test.");
         }
 
+        var overlap = lazyOverlap.Value;
         if (overlap?.Rows is [{ WithinGroups: { } same } row, ..] && (same.Interval is { } i ? Math.Min(Math.Abs(i.Low), Math.Abs(i.High)) >= rule.SameOrder && i.Low * i.High > 0 : Math.Abs(same.Value) == 1))
             return (BenchVerdict.NothingNew, FormattableString.Invariant($"It puts players of a group in the same order as {Lower(row.Metric.Label)}: rank correlation {same.Value:0.00}."));
         if (overlap?.Own is { Value: { } share, Interval: { } own })
