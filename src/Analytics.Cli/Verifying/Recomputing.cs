@@ -36,8 +36,9 @@ internal static class Recomputing
     private static InsertedCode? Inserted(Proof proof, IReadOnlyList<string> files)
     {
         var inserted = SketchCells.From(files);
-        var given = inserted?.Files.Select(f => f.Name).ToList() ?? [];
-        var wanted = proof.With.Select(w => w.File).ToList();
+        var given = inserted?.Files.Select(f => PlainLine.Of(f.Name)).ToList() ?? [];
+        // Names in a proof are of unknown origin.
+        var wanted = proof.With.Select(w => PlainLine.Of(w.File)).ToList();
         if (wanted.Except(given, StringComparer.Ordinal).ToList() is [var missing, ..])
             throw new NotebookException(Fault.Usage, $"The report was made with the metrics on trial of '{missing}'. Give that file again: --with {missing}");
         if (given.Except(wanted, StringComparer.Ordinal).ToList() is [var more, ..])
