@@ -48,7 +48,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         var sum = single.Sum();
         // Satterthwaite: the sum of variances each known with its own degrees of freedom.
         var df = sum <= 0 ? 0 : sum * sum / Math.Max(single.Zip(known, (v, k) => v * v / k.Reliability.DegreesOfFreedom).Sum(), double.Epsilon);
-        var alone = Variance(days, known, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
+        var alone = known.Count == 1 ? sum : Variance(days, known, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
         var inputs = known.Select((k, i) => new InputError(k.Field.Name, 100 * k.Share(k.Middle), k.Reliability.Source == ErrorSource.SeasonRetest, k.Reliability.Basis, sum > 0 ? single[i] / sum : 0))
             .OrderByDescending(i => i.Share).ThenBy(i => i.Name, StringComparer.Ordinal).ToList();
         return new(inputs, exact, alone, Joint(squad, days, known), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
