@@ -1,4 +1,5 @@
 using System.Text;
+using Analytics.Cli.Sketching;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Sketching;
 using Analytics.Runner.Sources;
@@ -18,7 +19,7 @@ internal static class MetricSource
     public static string Write(Metric metric, MetricSketch sketch, string folder, string className)
     {
         var text = new StringBuilder();
-        foreach (var name in SketchFile.Usings.Where(u => u != "Analytics.Metrics." + folder).Order(StringComparer.Ordinal)) text.Append("using ").Append(name).Append(";\n");
+        foreach (var name in SketchSource.Namespaces.Where(n => n != "Analytics.Metrics." + folder)) text.Append("using ").Append(name).Append(";\n");
         text.Append("\nnamespace Analytics.Metrics.").Append(folder).Append(";\n\n")
             .Append(CSharpText.Summary($"{metric.Label}. {metric.Meaning}", 0))
             .Append("public static class ").Append(className).Append("\n{\n")

@@ -16,9 +16,9 @@ internal static class Promotion
     {
         var name = PromotedName.Of(options.Name);
         var waive = options.Waive is { } reason ? PlainWords.Reason("--waive", reason, WordsOfAReason) : null;
+        var sketch = await SketchFile.PickAsync(options.File).ConfigureAwait(false);
         var clone = Clone.Find(options.Repository);
         CloneState.Check(clone);
-        var sketch = await SketchFile.PickAsync(options.File).ConfigureAwait(false);
         var folder = MetricFolder.Of(options.Folder, sketch, clone);
         string source = $"{Clone.Library}/{folder}/{name.Class}.cs", tests = $"{Clone.Tests}/{folder}/{name.TestClass}.cs";
         NameClashes.Check(clone, name, [source, tests]);

@@ -14,13 +14,6 @@ internal static class SketchFile
     // All of a notebook's sketches together take far less.
     private static readonly TimeSpan s_limit = TimeSpan.FromSeconds(60);
 
-    /// <summary>Namespaces a sketch may use without a using; of the library, those that are there.</summary>
-    public static IReadOnlyList<string> Usings { get; } =
-    [
-        "Analytics.Metrics.Catalogue", "Analytics.Metrics.Sketching", "Analytics.Metrics.Trials", "Analytics.Metrics.Jumping", "Analytics.Metrics.Sprinting",
-        "Analytics.Metrics.Strength", "Analytics.Metrics.FieldPower", "Analytics.Metrics.ChangeOfDirection", "Analytics.Metrics.Contact", "Analytics.Quantities",
-    ];
-
     /// <summary>Evaluates a file and picks one of its sketches.</summary>
     /// <param name="asked">The file, with <c>#ID</c> behind it where there are several.</param>
     /// <exception cref="NotebookException">There is no such sketch, or several could be meant.</exception>
@@ -29,7 +22,7 @@ internal static class SketchFile
         var at = File.Exists(asked) ? -1 : asked.LastIndexOf('#');
         var (path, id) = at < 0 ? (asked, null) : (asked[..at], asked[(at + 1)..]);
         var source = SketchSource.Read(path);
-        var evaluation = new CodeEvaluation(new HostAssemblies(AppContext.BaseDirectory), Path.GetDirectoryName(Path.GetFullPath(path))!, Usings, [typeof(Metric).Assembly, typeof(AnyQuantity).Assembly]);
+        var evaluation = new CodeEvaluation(new HostAssemblies(AppContext.BaseDirectory), Path.GetDirectoryName(Path.GetFullPath(path))!, SketchSource.Namespaces, [typeof(Metric).Assembly, typeof(AnyQuantity).Assembly]);
         var sketches = (await evaluation.ValuesAsync(source.File.Parts, source.Names, s_limit).ConfigureAwait(false)).OfType<MetricSketch>().ToList();
         var found = sketches.Where(s => id is null || s.Id == id).ToList();
         if (found.Count == 1) return found[0];

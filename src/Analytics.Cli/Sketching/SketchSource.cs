@@ -12,6 +12,13 @@ internal sealed record SketchSource(CodeFile File, IReadOnlyList<string> Names)
     /// <summary>Tag of the notebook cells with sketches.</summary>
     public const string Tag = "sketch";
 
+    /// <summary>Namespaces a sketch may use without a using.</summary>
+    public static IReadOnlyList<string> Namespaces { get; } =
+    [
+        "Analytics.Metrics.Catalogue", "Analytics.Metrics.ChangeOfDirection", "Analytics.Metrics.Contact", "Analytics.Metrics.FieldPower", "Analytics.Metrics.Jumping",
+        "Analytics.Metrics.Sketching", "Analytics.Metrics.Sprinting", "Analytics.Metrics.Strength", "Analytics.Metrics.Trials", "Analytics.Quantities",
+    ];
+
     private static readonly string[] s_copies = ["BestOf", "MeanOf"];
 
     /// <summary>Reads a file: a notebook, of which the cells tagged <see cref="Tag"/> count, or C#.</summary>

@@ -15,6 +15,9 @@ internal sealed record AttemptCall(Trial? Trial, AthleteDay Day, Func<AthleteDay
             ? new TrialValue(value.In(unit), Series: ScalesUsed.Of(this, value), Doubt: UsesBodyMass(value) ? BodyMassAge.Remark(Day) : null)
             : null;
 
+    /// <summary>The bare number, without its scale; null when there is none.</summary>
+    public double? Number(UnitExpression unit) => Value(Day)?.In(unit);
+
     // Only asked where the mass is old: a formula that does not change with it does not use it.
     private bool UsesBodyMass(AnyQuantity value)
     {

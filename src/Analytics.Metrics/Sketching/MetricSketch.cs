@@ -111,6 +111,12 @@ public sealed partial record MetricSketch
     /// <inheritdoc/>
     public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
 
+    /// <summary>The attempts of a day in order, null where one gives no value.</summary>
+    internal IReadOnlyList<TrialValue?> Attempts(AthleteDay day) => _run.Value.Attempts(day);
+
+    /// <summary>The numbers of a day's attempts in order, null where one gives none.</summary>
+    internal IReadOnlyList<double?> Numbers(AthleteDay day) => _run.Value.Numbers(day);
+
     [GeneratedRegex("^[a-z][a-z0-9]*(_[a-z0-9]+)*$")]
     internal static partial Regex IdForm();
 

@@ -21,8 +21,39 @@ internal sealed class SketchRun(MetricSketch sketch)
 
     public IReadOnlyList<TrialValue> Of(AthleteDay day) => _made.GetValue(day, Evaluate);
 
-    /// <summary>Evaluates without keeping values or troubles, for days that were made up; a failed attempt gives no value.</summary>
-    public IReadOnlyList<TrialValue> Try(AthleteDay day) => IsGivenUp ? [] : [.. _formula.Calls(day).Select(c => Value(c, out _)).OfType<TrialValue>()];
+    /// <summary>The values of a day's attempts in order, null where one gives none; troubles are not kept.</summary>
+    public IReadOnlyList<TrialValue?> Attempts(AthleteDay day) => IsGivenUp ? [] : Each(day, c => Value(c, out _));
+
+    /// <summary>The same as bare numbers, without asking for their scales: for days that were made up.</summary>
+    public IReadOnlyList<double?> Numbers(AthleteDay day) => IsGivenUp ? [] : Each(day, c => c.Number(_formula.Unit));
+
+    private List<T?> Each<T>(AthleteDay day, Func<AttemptCall, T?> value)
+    {
+        try
+        {
+            return [.. _formula.Calls(day).Select(c => Quietly(() => value(c)))];
+        }
+#pragma warning disable CA1031 // What went wrong on a real day is told elsewhere.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return [];
+        }
+    }
+
+    private static T? Quietly<T>(Func<T?> value)
+    {
+        try
+        {
+            return value();
+        }
+#pragma warning disable CA1031 // As above.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return default;
+        }
+    }
 
     private IReadOnlyList<TrialValue> Evaluate(AthleteDay day)
     {

@@ -62,7 +62,9 @@ public sealed class FollowedRecipes : IDisposable
     {
         var files = projects.Select(p => $"{p}/{Path.GetFileName(p)}.csproj");
         at.Write("recipes.slnf", JsonSerializer.Serialize(new { solution = new { path = "Analytics.sln", projects = files } }));
-        var (code, said) = at.Dotnet(new Dictionary<string, string?>(), "build", "recipes.slnf", "-c", "Release", "-v", "quiet", "-nologo");
+        // The style analyzers are half of the work; compiler warnings are errors with and without them. Where nothing may be skipped, they are not.
+        string[] less = Environment.GetEnvironmentVariable("ANALYTICS_NO_SKIPS") == "1" ? [] : ["-p:RunAnalyzers=false"];
+        var (code, said) = at.Dotnet(new Dictionary<string, string?>(), ["build", "recipes.slnf", "-c", "Release", "-v", "quiet", "-nologo", .. less]);
         if (code != 0)
             throw new InvalidOperationException($"With the recipes of docs/recipes followed, the build fails; the file of each error names the recipe.\n{said.Replace(at.Root + "/", "", StringComparison.Ordinal)}");
     }

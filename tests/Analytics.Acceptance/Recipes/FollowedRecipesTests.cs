@@ -33,7 +33,7 @@ public sealed partial class FollowedRecipesTests(FollowedRecipes followed) : ICl
     {
         followed.Run(Recipe.Named("notebook"));
         var page = followed.Copy.Read("out/strength-and-jump.html");
-        Assert.Matches("""<h2>Do players who squat more for their size jump higher\?</h2><p class="ld">As a rule, yes: correlation \+0\.\d\d \(\+0\.\d\d to \+0\.\d\d\) over \d+ players[^<]*</p><figure class="fig\b""", page);
+        Assert.Matches("""<h2>Do players who squat more for their size jump higher\?</h2><p class="ld">As a rule, yes: correlation \+0\.\d\d \(\+0\.\d\d\sto\s\+0\.\d\d\) over \d+ players[^<]*</p><figure class="fig\b""", page);
     }
 
     [GeneratedRegex(@"^\s*Passed: +[1-9]", RegexOptions.Multiline)]

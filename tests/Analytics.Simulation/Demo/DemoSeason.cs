@@ -9,6 +9,10 @@ namespace Analytics.Simulation.Demo;
 /// <summary>A generated season: its files by path, forward slashes, and the truth behind them.</summary>
 public sealed record GeneratedSeason(IReadOnlyDictionary<string, byte[]> Files, SeasonTruth Truth);
 
+/// <summary>A squad and what was written down on its testing days.</summary>
+public sealed record DrawnSeason(
+    IReadOnlyList<Player> Players, IReadOnlyList<Spell> Spells, IReadOnlyList<TestingDay> Days, IReadOnlyList<RunTruth> Runs, IReadOnlyList<ContactTruth> Contacts);
+
 /// <summary>
 /// Makes a season of an invented club from a seed. The same seed and options give the same bytes. The model is
 /// described in docs/demo-data.md.
@@ -21,13 +25,7 @@ public static class DemoSeason
     public static GeneratedSeason Generate(ulong seed, DemoOptions? options = null)
     {
         options ??= new DemoOptions();
-        var players = PlayerFactory.Draw(seed, options);
-        var spells = options.WithMess ? Availability.Draw(seed, players) : [];
-        var attendance = new Attendance(seed, options.WithMess, spells);
-        var runs = new List<RunTruth>();
-        var contacts = new List<ContactTruth>();
-        var days = new List<TestingDay>();
-        for (var day = 0; day < SeasonCalendar.Of(options).Count; day++) days.Add(Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null, options.Links));
+        var (players, spells, days, runs, contacts) = Draw(seed, options, [.. Enumerable.Range(0, SeasonCalendar.Of(options).Count)]);
         var errors = options.WithMess ? new TypingErrors(seed, days).Make() : [];
 
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal)
@@ -42,6 +40,19 @@ public static class DemoSeason
         {
             Seed = seed, Options = options, Players = players, Spells = spells, Runs = runs, Contacts = contacts, Errors = errors,
         });
+    }
+
+    /// <summary>The squad and its testing days as they were written down, before slips of typing; for those who need no files.</summary>
+    /// <param name="seed">Seed of the season.</param>
+    /// <param name="options">What is in it.</param>
+    /// <param name="days">The testing days wanted, by number, rising; the others cost nothing and change nothing.</param>
+    public static DrawnSeason Draw(ulong seed, DemoOptions options, IReadOnlyList<int> days)
+    {
+        var players = PlayerFactory.Draw(seed, options);
+        var spells = options.WithMess ? Availability.Draw(seed, players) : [];
+        var attendance = new Attendance(seed, options.WithMess, spells);
+        var (runs, contacts) = (new List<RunTruth>(), new List<ContactTruth>());
+        return new(players, spells, [.. days.Select(day => Test(seed, day, players, attendance, runs, options.WithClips ? contacts : null, options.Links))], runs, contacts);
     }
 
     private static TestingDay Test(ulong seed, int day, IReadOnlyList<Player> players, Attendance attendance, List<RunTruth> runs, List<ContactTruth>? contacts,

@@ -1,0 +1,44 @@
+using Analytics.Statistics;
+
+namespace Analytics.Metrics.Bench;
+
+/// <summary>What can be said of a sketched metric, in words.</summary>
+/// <param name="Kind">The verdict.</param>
+/// <param name="Why">Why, in one plain sentence with figures that need no unit.</param>
+/// <param name="DecidedBy">The verdict there would be without one player, when that is another; null when no single player decides.</param>
+public sealed record SketchVerdict(BenchVerdict Kind, string Why, BenchVerdict? DecidedBy)
+{
+    /// <summary>The verdict in a few words.</summary>
+    public string Words => Kind.Words();
+
+    /// <summary>The verdict; the overlap is worked out only where it decides, since it costs most.</summary>
+    internal static SketchVerdict Of(int athletes, Repeatability repeats, Lazy<LibraryOverlap?> overlap, BenchRule rule)
+    {
+        var (kind, why) = VerdictReason.Of(athletes, repeats, overlap, rule);
+        // A player's part in both figures: the ICC without him, and his pull on the limits of the share.
+        var without = repeats.LeaveOneOut.Select(icc => VerdictReason.Of(athletes - 1, repeats with { Icc = icc, Athletes = repeats.Athletes - 1 }, overlap, rule).Kind)
+            .Concat(kind is BenchVerdict.NoValues or BenchVerdict.Noise ? [] : WithoutOne(overlap.Value).Select(o => VerdictReason.Of(athletes - 1, repeats, new(o), rule).Kind));
+        var others = without.Where(k => k != kind).ToList();
+        return new(kind, why, others.Count > 0 ? others[0] : null);
+    }
+
+    private static IEnumerable<LibraryOverlap> WithoutOne(LibraryOverlap? overlap)
+        => overlap?.Own is { Value: { } share, Interval: { } limits } own
+            ? own.LeaveOneOut.OfType<double>().Select(s => overlap with { Own = own.Moved(s - share, new Interval(Math.Clamp(limits.Low + s - share, 0, 1), Math.Clamp(limits.High + s - share, 0, 1), limits.Level)) })
+            : [];
+}
+
+/// <summary>Words of the verdicts.</summary>
+public static class BenchVerdictWords
+{
+    /// <summary>What a coach reads.</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static string Words(this BenchVerdict verdict) => verdict switch
+    {
+        BenchVerdict.NoValues => "too few values",
+        BenchVerdict.Noise => "no more than noise",
+        BenchVerdict.NothingNew => "nothing new",
+        BenchVerdict.SaysSomethingNew => "says something new",
+        _ => "cannot tell yet",
+    };
+}
