@@ -79,7 +79,7 @@ public sealed record SketchCard
             Mass = own is null ? null : MassDependence.Of(own, occasion!, squad.Days.SelectMany(d => d), squad.Rule),
             Overlap = overlap,
             Movement = SeasonMovement.Of(squad, values, quality),
-            Conditions = Conditions.Of(squad, values),
+            Conditions = Conditions.Of(squad, sketch, values),
             Error = error,
             Cost = SketchCost.Of(sketch, error.Measures, squad.Minutes),
             Verdict = SketchVerdict.Of(own?.Count ?? 0, repeats, overlap, squad.Rule),
