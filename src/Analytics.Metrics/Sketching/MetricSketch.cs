@@ -116,7 +116,7 @@ public sealed partial record MetricSketch
     /// <summary>The numbers of a day's attempts in order, null where one gives none.</summary>
     internal IReadOnlyList<double?> Numbers(AthleteDay day) => Fault is null ? _run.Value.Numbers(day) : [];
 
-    [GeneratedRegex("^[a-z][a-z0-9]*(_[a-z0-9]+)*$")]
+    [GeneratedRegex("^[a-z][a-z0-9]*(_[a-z0-9]+)*\\z")]
     internal static partial Regex IdForm();
 
     private Metric Make() => new()
