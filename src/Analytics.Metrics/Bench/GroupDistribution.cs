@@ -29,7 +29,7 @@ public sealed record GroupDistribution(string Group, int N, double Median, doubl
             .Select(g => (Group: g.Key, Rows: g.Select(m => (m.Id, Value: values.Of(m.Id)!.Value)).ToList())).ToList();
         // Who is alone in his group is its middle, whatever his value; he says nothing about the spread.
         var rows = groups.Where(g => g.Rows.Count > 1).SelectMany(g => g.Rows.Select(r => (r.Id, r.Value, Distance: r.Value - Quantiles.Median([.. g.Rows.Select(x => x.Value)])))).ToList();
-        var far = rows.Count < Fewest ? [] : ModifiedZScreen.Of([.. rows.Select(r => r.Distance)]).Named
+        var far = rows.Count < Fewest || Flat.Is(values.Athletes.Select(a => values.Of(a)!.Value)) ? [] : ModifiedZScreen.Of([.. rows.Select(r => r.Distance)]).Named
             .ToDictionary(n => rows[n.Index].Id, n => new FarValue(rows[n.Index].Id, rows[n.Index].Value, n.Statistic), StringComparer.Ordinal);
         return [.. groups.Select(g =>
         {

@@ -51,7 +51,7 @@ public sealed record Repeatability(RepeatKind Kind, IntraclassCorrelation? Icc, 
         return new(kind, Correlate(rows, form), rows.Count, [.. without.Select(r => Correlate(r, form))]);
     }
 
-    private static bool Varies(List<IReadOnlyList<double?>> rows) => rows.SelectMany(r => r).Distinct().Skip(1).Any();
+    private static bool Varies(List<IReadOnlyList<double?>> rows) => !Flat.Is(rows.SelectMany(r => r).OfType<double>());
 
     private static IntraclassCorrelation Correlate(List<IReadOnlyList<double?>> rows, IccForm form) => IntraclassCorrelation.Of(TrialTable.FromRows(rows), form);
 

@@ -50,7 +50,7 @@ public sealed record RivalTable(IReadOnlyList<Rival> Rivals)
         if (both.Count < squad.Rule.Fewest) return null;
         double Difference(ReadOnlySpan<int> rows) => Icc(rows, i => both[i].B) - Icc(rows, i => both[i].A);
         // Without any spread there is no ICC, and nothing to resample.
-        if (double.IsNaN(Difference([.. Enumerable.Range(0, both.Count)]))) return null;
+        if (Flat.Is(both.SelectMany(p => new[] { p.A.First, p.A.Second })) || Flat.Is(both.SelectMany(p => new[] { p.B.First, p.B.Second })) || double.IsNaN(Difference([.. Enumerable.Range(0, both.Count)]))) return null;
         var draws = Bootstrap.OfRows(both.Count, Difference, new() { Resamples = 2000 });
         return new(both.Count, draws.Estimate, draws.Interval(BootstrapMethod.Percentile).Limits);
     }

@@ -72,7 +72,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         var both = days.Athletes.Select(id => (A: days.Pair(a, id), B: days.Pair(b, id))).Where(p => p.A is not null && p.B is not null).ToList();
         if (both.Count < squad.Rule.Fewest) return null;
         double[] x = [.. both.Select(p => p.A!.Value.Second - p.A.Value.First)], y = [.. both.Select(p => p.B!.Value.Second - p.B.Value.First)];
-        return x.Distinct().Skip(1).Any() && y.Distinct().Skip(1).Any() ? Correlation.Pearson(x, y).Value : null;
+        return !Flat.Is(x) && !Flat.Is(y) ? Correlation.Pearson(x, y).Value : null;
     }
 
     private static double Variance(List<DayFormula> days, List<Known> known, Action<NormalDraws, double[]> errors)
