@@ -11,38 +11,40 @@ internal static class BestOfTwo
 {
     public sealed record Remaining(IReadOnlyList<Metric> Others, OwnShare Own, string Basis);
 
-    private sealed record Candidate(Metric Metric, double[] First, double[] Second)
+    // Gains of this size come with sums in another order.
+    private const double Rounding = 1e-9;
+
+    private sealed record Columns(double[] First, double[] Second)
     {
         public double[] Mean { get; } = [.. First.Zip(Second, (a, b) => (a + b) / 2)];
     }
 
     /// <summary>From two retest days; null when no library metric was done by enough of the athletes.</summary>
+    /// <remarks>All pairs are tried: two metrics that go together may give little each and all of a ratio of them.</remarks>
     public static Remaining? On(BenchSquad squad, SeasonValues values, RetestColumns days)
     {
-        var wanted = squad.Rule.LeastShared * days.Athletes.Count;
-        var able = squad.Library.Where(m => days.Athletes.Count(a => days.Pair(squad.Values(m), a) is not null) >= wanted).ToList();
-        if (able.Count == 0) return null;
-        // The two are sought one after the other, each among the athletes who have all of those before.
-        var (chosen, centred) = (new List<Candidate>(), GroupCentred.From(days.Athletes, squad.Profile));
-        Candidate own = Columns(values.Metric, values, days, centred);
-        foreach (var _ in Enumerable.Range(0, Math.Min(2, able.Count)))
+        var wanted = Math.Max(squad.Rule.Fewest, squad.Rule.LeastShared * days.Athletes.Count);
+        var able = squad.Library.Select(m => (Metric: m, Values: squad.Values(m))).Select(m => (m.Metric, m.Values, Has: days.Athletes.Where(a => days.Pair(m.Values, a) is not null).ToHashSet(StringComparer.Ordinal)))
+            .Where(m => m.Has.Count >= wanted).ToList();
+        var (sets, made) = (new Dictionary<string, GroupCentred>(StringComparer.Ordinal), new Dictionary<(Metric, GroupCentred), Columns>());
+        (IReadOnlyList<Metric> Others, GroupCentred With, double R)? best = null;
+        // One alone first, so that a second one is taken only for what it adds.
+        foreach (var (a, b) in able.Select(a => (a, a)).Concat(able.SelectMany((a, i) => able.Skip(i + 1).Select(b => (a, b)))))
         {
-            var tried = able.Where(m => chosen.All(c => c.Metric != m)).Select(m =>
-            {
-                var with = GroupCentred.From(centred.Athletes.Where(a => days.Pair(squad.Values(m), a) is not null), squad.Profile);
-                var columns = chosen.Select(c => c.Metric).Append(m).Select(x => Columns(x, squad.Values(x), days, with)).ToList();
-                return (Metric: m, With: with, Columns: columns, Own: Columns(values.Metric, values, days, with));
-            }).Where(t => t.With.Athletes.Count >= Math.Max(squad.Rule.Fewest, t.With.Groups + 5) && t.With.Athletes.Count >= wanted)
-                .Select(t => (t.Metric, t.With, t.Columns, t.Own, R: Explained(t.Own.Mean, [.. t.Columns.Select(c => c.Mean)])))
-                .Where(t => t.R is not null).OrderByDescending(t => t.R).ThenBy(t => t.Metric.Id, StringComparer.Ordinal).ToList();
-            if (tried.Count == 0) break;
-            (centred, own) = (tried[0].With, tried[0].Own);
-            chosen = tried[0].Columns;
+            List<string> both = [.. days.Athletes.Where(x => a.Has.Contains(x) && b.Has.Contains(x))];
+            var key = string.Join('\n', both);
+            var with = sets.TryGetValue(key, out var known) ? known : sets[key] = GroupCentred.From(both, squad.Profile);
+            if (with.Athletes.Count < Math.Max(wanted, with.Groups + 5)) continue;
+            List<(Metric Metric, SeasonValues Values)> pair = [(a.Metric, a.Values), .. b.Metric == a.Metric ? [] : new[] { (b.Metric, b.Values) }];
+            if (Explained(Of(values, with).Mean, [.. pair.Select(p => Of(p.Values, with).Mean)]) is { } r && r > (best?.R ?? -1) + Rounding) best = ([.. pair.Select(p => p.Metric)], with, r);
         }
 
-        if (chosen.Count == 0) return null;
-        var share = OwnShare.Of(new(own.First, own.Second), [.. chosen.Select(c => new OccasionPair(c.First, c.Second))], centred.Groups);
-        return new([.. chosen.Select(c => c.Metric)], share, $"{share.N} players on both retest days, values less the mean of their group");
+        if (best is not { } chosen) return null;
+        OccasionPair Pair(SeasonValues of) => new(Of(of, chosen.With).First, Of(of, chosen.With).Second);
+        var share = OwnShare.Of(Pair(values), [.. chosen.Others.Select(m => Pair(squad.Values(m)))], chosen.With.Groups);
+        return new(chosen.Others, share, $"{share.N} players on both retest days, values less the mean of their group");
+
+        Columns Of(SeasonValues of, GroupCentred with) => made.TryGetValue((of.Metric, with), out var columns) ? columns : made[(of.Metric, with)] = Centred(of, days, with);
     }
 
     /// <summary>From one occasion; null when no library metric was done by enough of the athletes.</summary>
@@ -64,12 +66,12 @@ internal static class BestOfTwo
         return (best.Others, Math.Max(0, 1 - (1 - best.R) * best.N / (best.N - best.Others.Count)), "one occasion only: without retest days what remains cannot be told from test error");
     }
 
-    private static Candidate Columns(Metric metric, SeasonValues values, RetestColumns days, GroupCentred centred)
+    private static Columns Centred(SeasonValues values, RetestColumns days, GroupCentred centred)
     {
         var pairs = centred.Athletes.ToDictionary(a => a, a => days.Pair(values, a)!.Value, StringComparer.Ordinal);
         var logs = pairs.Values.All(p => p.First > 0 && p.Second > 0);
         double Scale(double v) => logs ? Math.Log(v) : v;
-        return new(metric, centred.Centre(a => Scale(pairs[a].First)), centred.Centre(a => Scale(pairs[a].Second)));
+        return new(centred.Centre(a => Scale(pairs[a].First)), centred.Centre(a => Scale(pairs[a].Second)));
     }
 
     // Products and powers are sums on the scale of logarithms, so a copy in another unit or a square is seen as what it is.

@@ -34,7 +34,7 @@ public sealed class SketchCard
         _mass = new(() => _own.Value is { } own ? MassDependence.Of(own, Occasion!, squad.Days.SelectMany(d => d), squad.Rule) : null);
         _overlap = new(() => Occasion is null ? null : LibraryOverlap.Of(squad, Values, Occasion));
         _movement = new(() => SeasonMovement.Of(squad, Values, Quality));
-        _conditions = new(() => Conditions.Of(squad, Values));
+        _conditions = new(() => Conditions.Of(squad, sketch, Values));
         _error = new(() => PropagatedError.Of(squad, sketch, Values, Quality));
         _cost = new(() => SketchCost.Of(sketch, Error.Measures, squad.Minutes));
         _verdict = new(() => SketchVerdict.Of(_own.Value?.Count ?? 0, Repeats, _overlap, squad.Rule));

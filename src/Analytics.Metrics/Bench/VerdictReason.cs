@@ -29,6 +29,8 @@ internal static class VerdictReason
             return (BenchVerdict.CannotTellYet, $"Of what returns on the second day {figure} is its own beside {names}: it may be little or much.");
         }
 
+        if (overlap?.Own is { Value: null })
+            return (BenchVerdict.CannotTellYet, "Between players of a group nothing returns on the second day; what returns is the difference between groups.");
         if (overlap?.Own is null && overlap?.GivenByTwo is { } given && given >= rule.GivenByTwo)
             return (BenchVerdict.NothingNew, FormattableString.Invariant($"{Names(overlap)} give {100 * given:0} % of the differences between players of a group."));
         return repeats.Kind == RepeatKind.RetestDays

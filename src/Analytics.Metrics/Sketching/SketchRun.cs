@@ -65,9 +65,7 @@ internal sealed class SketchRun(MetricSketch sketch)
 
         var found = new List<(TroubleKind Kind, string Message)>();
         var values = new List<TrialValue>();
-        // On a thread of its own, so that a formula that never ends can be left behind.
-        var work = Task.Run(() => Fill(day, values, found));
-        if (!work.Wait(sketch.Limits.OneDay))
+        if (!TimeLimit.Kept(() => Fill(day, values, found), sketch.Limits.OneDay))
         {
             Interlocked.Increment(ref _slow);
             Tell(day, TroubleKind.Slow, FormattableString.Invariant($"the formula took longer than the {sketch.Limits.OneDay.TotalSeconds:0.###} s allowed for one player's day."));

@@ -35,7 +35,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         List<DayFormula> days = [.. squad.Days.SelectMany(d => d).Where(d => values.Of(d.AthleteId).Any(v => v.Date == d.Date))
             .OrderBy(d => d.Date).ThenBy(d => d.AthleteId, StringComparer.Ordinal).DistinctBy(d => d.AthleteId).Take(MostDays)
             .Select(d => DayFormula.Of(sketch, d, values.Series)).OfType<DayFormula>()];
-        var used = InputFields.Of([.. days.Select(d => d.Day)], squad.Library).Where(f => days.Any(d => Uses(d, day => f.Times(day, Nudge)))).ToList();
+        var used = squad.Inputs.Where(f => days.Any(d => Uses(d, day => f.Times(day, Nudge)))).ToList();
         var fields = used.ConvertAll(f => new Known(f, squad.Values(f.Measure), squad.Values(f.Measure).Reliability(squad.Profile)));
         List<string> measures = used.ConvertAll(f => f.Measure.Id);
         var known = fields.Where(f => f.Reliability.HoldsDayToDayVariation && f.Middle > 0).ToList();
@@ -51,7 +51,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         var alone = known.Count == 1 ? sum : Variance(days, known, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
         var inputs = known.Select((k, i) => new InputError(k.Field.Name, 100 * k.Share(k.Middle), k.Reliability.Source == ErrorSource.SeasonRetest, k.Reliability.Basis, sum > 0 ? single[i] / sum : 0))
             .OrderByDescending(i => i.Share).ThenBy(i => i.Name, StringComparer.Ordinal).ToList();
-        return new(inputs, exact, alone, Joint(squad, days, known), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
+        return new(inputs, exact, sum > 0 ? alone : 0, Joint(squad, days, known), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
     }
 
     private static double? Joint(BenchSquad squad, List<DayFormula> days, List<Known> known)
@@ -75,7 +75,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         var both = days.Athletes.Select(id => (A: days.Pair(a, id), B: days.Pair(b, id))).Where(p => p.A is not null && p.B is not null).ToList();
         if (both.Count < squad.Rule.Fewest) return null;
         double[] x = [.. both.Select(p => p.A!.Value.Second - p.A.Value.First)], y = [.. both.Select(p => p.B!.Value.Second - p.B.Value.First)];
-        return x.Distinct().Skip(1).Any() && y.Distinct().Skip(1).Any() ? Correlation.Pearson(x, y).Value : null;
+        return !Flat.Is(x) && !Flat.Is(y) ? Correlation.Pearson(x, y).Value : null;
     }
 
     private static double Variance(List<DayFormula> days, List<Known> known, Action<NormalDraws, double[]> errors)
@@ -108,5 +108,6 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         if (days.Any(d => d.Day.Of<ContactTrial>().Any() && Uses(d, day => day with { Trials = [.. day.Trials.Where(t => t is not ContactTrial)] }))) yield return Film;
     }
 
-    private static bool Uses(DayFormula day, Func<AthleteDay, AthleteDay> change) => day.With(change(day.Day)) is not { } value || Math.Abs(value - day.Value) > 1e-12 * Math.Abs(day.Value);
+    private static bool Uses(DayFormula day, Func<AthleteDay, AthleteDay> change)
+        => change(day.Day) is var other && !ReferenceEquals(other, day.Day) && (day.With(other) is not { } value || Math.Abs(value - day.Value) > 1e-12 * Math.Abs(day.Value));
 }
