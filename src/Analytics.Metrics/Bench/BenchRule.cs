@@ -19,7 +19,7 @@ public enum BenchVerdict
     CannotTellYet,
 }
 
-/// <summary>The thresholds behind <see cref="SketchVerdict"/>. All are our choice, no source; their error rates are measured, see docs/metric-bench.md.</summary>
+/// <summary>The thresholds behind <see cref="SketchVerdict"/>. All are our choice, no source; their error rates are measured, see docs/bench-study.md.</summary>
 public sealed record BenchRule
 {
     /// <summary>The rule of the bench.</summary>
@@ -37,6 +37,9 @@ public sealed record BenchRule
     /// <summary>Something new: the lower limit of its own share lies above this.</summary>
     public double OwnShareLeast { get; init; } = 0.10;
 
+    /// <summary>Something new only where it surely returns between players of a group: in at least this share of squads drawn anew from the players.</summary>
+    public double SurelyReturns { get; init; } = 0.999;
+
     /// <summary>Nothing new as well: a rank correlation within groups of at least this size with one library metric, its lower limit too.</summary>
     public double SameOrder { get; init; } = 0.95;
 
@@ -48,5 +51,5 @@ public sealed record BenchRule
 
     /// <summary>The rule in words a report can print.</summary>
     public string Statement => FormattableString.Invariant(
-        $"Noise: the interval of the ICC holds 0 and stays below {NoiseBelow:0.00}. Nothing new: of the differences between players of a group that return on the second day, less than {100 * OwnShareSmall:0} % are its own (upper limit) once the best two library metrics are taken off, or it puts players in the same order as one of them (rank correlation {SameOrder:0.00} or more, lower limit). Something new: it repeats, and more than {100 * OwnShareLeast:0} % are its own (lower limit). Else: cannot tell yet. The limits are our choice, no source.");
+        $"Noise: the interval of the ICC holds 0 and stays below {NoiseBelow:0.00}. Nothing new: of the differences between players of a group that return on the second day, less than {100 * OwnShareSmall:0} % are its own (upper limit) once the best two library metrics are taken off, or it puts players in the same order as one of them (rank correlation {SameOrder:0.00} or more, lower limit). Something new: it repeats, between players of a group too ({100 * SurelyReturns:0.#} % of resamples), and more than {100 * OwnShareLeast:0} % are its own (lower limit). Else: cannot tell yet. The limits are our choice, no source.");
 }

@@ -24,19 +24,22 @@ internal static class VerdictReason
             var names = Names(overlap);
             var figure = FormattableString.Invariant($"{100 * share:0} % ({100 * own.Low:0} to {100 * own.High:0} %)");
             if (own.High < rule.OwnShareSmall) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
+            if (overlap.Own.Returns < rule.SurelyReturns) return (BenchVerdict.CannotTellYet, GroupsOnly);
             if (own.Low > rule.OwnShareLeast && repeats.Interval is { } known)
                 return (BenchVerdict.SaysSomethingNew, $"It returns (ICC {Text(repeats.Value!.Value, known)}), and of what returns {figure} is in no pair of library metrics, the nearest being {names}.");
             return (BenchVerdict.CannotTellYet, $"Of what returns on the second day {figure} is its own beside {names}: it may be little or much.");
         }
 
-        if (overlap?.Own is { Value: null })
-            return (BenchVerdict.CannotTellYet, "Between players of a group nothing returns on the second day; what returns is the difference between groups.");
-        if (overlap?.Own is null && overlap?.GivenByTwo is { } given && given >= rule.GivenByTwo)
+        if (overlap?.Own is not null) return (BenchVerdict.CannotTellYet, GroupsOnly);
+        if (overlap?.GivenByTwo is { } given && given >= rule.GivenByTwo)
             return (BenchVerdict.NothingNew, FormattableString.Invariant($"{Names(overlap)} give {100 * given:0} % of the differences between players of a group."));
         return repeats.Kind == RepeatKind.RetestDays
             ? (BenchVerdict.CannotTellYet, "It returns, but no two library metrics were done by enough of the same players on both days to say what is new in it.")
             : (BenchVerdict.CannotTellYet, "No players were tested on two days within a week, so what it says cannot be told from its error.");
     }
+
+    // Body mass and position make a value return over the squad; neither is news.
+    private const string GroupsOnly = "It returns over the squad, but between players of a group that cannot be told from noise: it may do no more than tell groups apart.";
 
     private static string Days(Repeatability repeats) => repeats.Kind switch
     {

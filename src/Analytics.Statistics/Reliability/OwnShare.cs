@@ -24,6 +24,12 @@ public sealed record OwnShare : Result
     /// <summary>Its interval; null without a share, or when too few resamples gave one.</summary>
     public required Interval? Interval { get; init; }
 
+    /// <summary>
+    /// Share of resamples in which something of the test returned, 0 to 1; 0 where nothing does in the data. Near 1 it surely returns; else the share is one of an
+    /// amount that may be none, and its interval, which leaves those resamples out, must not be believed.
+    /// </summary>
+    public required double Returns { get; init; }
+
     /// <summary>Correlation of the remainders of the two occasions: how well what remains repeats; null when nothing remains.</summary>
     public required double? RemainderRepeats { get; init; }
 
@@ -69,6 +75,7 @@ public sealed record OwnShare : Result
         {
             Value = whole.Share,
             Interval = draws is null ? null : Limits(draws),
+            Returns = draws is null ? 0 : (double)draws.Statistics.Count / (draws.Statistics.Count + draws.Undefined),
             RemainderRepeats = whole.Repeats,
             FromOthers = whole.FromOthers,
             N = test.Count,
@@ -87,5 +94,6 @@ public sealed record OwnShare : Result
         new("share of its own", Value) { Interval = Interval, Note = Value is null ? "nothing of the test itself returns on the second occasion" : string.Empty },
         new("correlation of what remains", RemainderRepeats) { Note = RemainderRepeats is null ? "nothing remains" : string.Empty },
         new("variance given by the others", FromOthers),
+        new("resamples in which it returned", Returns),
     ]) { Basis = FormattableString.Invariant($"{N} athletes on two occasions, {Others} other {(Others == 1 ? "test" : "tests")}") };
 }

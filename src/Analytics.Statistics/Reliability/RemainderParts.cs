@@ -1,7 +1,10 @@
 namespace Analytics.Statistics.Reliability;
 
-/// <summary>Least squares of a test on one or two others over some rows, and what of it returns.</summary>
-internal sealed class RemainderParts(OccasionPair test, IReadOnlyList<OccasionPair> others, int groups)
+/// <summary>
+/// Least squares of a test on one or two others over some rows, and what of it returns. Everything follows from the products of the columns, which are summed in
+/// one pass: an interval asks for thousands of sets of rows.
+/// </summary>
+internal sealed class RemainderParts
 {
     // A second test that is the first one over again adds nothing that could be told from rounding.
     private const double SameAgain = 1e-10;
@@ -9,73 +12,87 @@ internal sealed class RemainderParts(OccasionPair test, IReadOnlyList<OccasionPa
     // What is left of an exact copy is rounding, in parts of the variance.
     private const double Rounding = 1e-12;
 
-    public double? Share(ReadOnlySpan<int> rows) => Of([.. rows]).Share;
+    // The test on both occasions, then each other test on both.
+    private readonly double[][] _columns;
+    private readonly int _groups;
 
-    public (double? Share, double? Repeats, double FromOthers) Of(int[] rows)
+    public RemainderParts(OccasionPair test, IReadOnlyList<OccasionPair> others, int groups)
     {
-        double[] a = Column(test.First, rows), b = Column(test.Second, rows);
-        var y = Mean(a, b);
-        var x = others.Select(o => (First: Column(o.First, rows), Second: Column(o.Second, rows))).ToList();
-        var means = x.ConvertAll(o => Mean(o.First, o.Second));
-        var slopes = Slopes(y, means);
-        var (left, right, rest) = (a, b, y);
-        for (var k = 0; k < slopes.Length; k++)
-        {
-            left = Less(left, slopes[k], x[k].First);
-            right = Less(right, slopes[k], x[k].Second);
-            rest = Less(rest, slopes[k], means[k]);
-        }
+        _columns = [[.. test.First], [.. test.Second], .. others.SelectMany(o => new double[][] { [.. o.First], [.. o.Second] })];
+        _groups = groups;
+    }
 
-        var df = rows.Length - groups;
-        var spent = (double)df / (df - others.Count);
-        double whole = Dot(a, b), remains = Dot(left, right), size = Dot(y, y);
-        double ownA = Dot(left, left), ownB = Dot(right, right);
-        var lost = Dot(rest, rest) <= Rounding * size;
+    private int Others => _columns.Length / 2 - 1;
+
+    public double? Share(ReadOnlySpan<int> rows) => Of(rows).Share;
+
+    public (double? Share, double? Repeats, double FromOthers) Of(ReadOnlySpan<int> rows)
+    {
+        var sums = Products(rows);
+        var slopes = Slopes(sums);
+        // What is left is the test less so many times the others: a sum over all columns with these weights.
+        Span<double> weights = stackalloc double[Others + 1];
+        weights[0] = 1;
+        for (var k = 0; k < Others; k++) weights[k + 1] = -slopes[k];
+        double remains = 0, ownA = 0, ownB = 0, rest = 0;
+        for (var j = 0; j <= Others; j++)
+            for (var k = 0; k <= Others; k++)
+            {
+                var weight = weights[j] * weights[k];
+                remains += weight * sums[2 * j, 2 * k + 1];
+                ownA += weight * sums[2 * j, 2 * k];
+                ownB += weight * sums[2 * j + 1, 2 * k + 1];
+                rest += weight * OfMeans(sums, j, k);
+            }
+
+        var df = rows.Length - _groups;
+        var spent = (double)df / (df - Others);
+        double whole = sums[0, 1], size = OfMeans(sums, 0, 0);
+        var lost = rest <= Rounding * size;
         return (
             whole > 0 ? lost ? 0 : Math.Clamp(remains / whole * spent, 0, 1) : null,
             lost || ownA <= 0 || ownB <= 0 ? null : Math.Clamp(remains / Math.Sqrt(ownA * ownB), -1, 1),
-            size > 0 ? Math.Clamp(1 - Dot(rest, rest) / size * spent, 0, 1) : 0);
+            size > 0 ? Math.Clamp(1 - Math.Max(rest, 0) / size * spent, 0, 1) : 0);
     }
 
-    private static double[] Slopes(double[] y, List<double[]> x)
+    /// <summary>Sums of products of every two columns over the rows, their means taken off.</summary>
+    private double[,] Products(ReadOnlySpan<int> rows)
     {
-        var first = Dot(x[0], x[0]);
-        if (first <= 0) return x.Count == 1 ? [0] : [0, Dot(x[1], x[1]) > 0 ? Dot(x[1], y) / Dot(x[1], x[1]) : 0];
-        if (x.Count == 1) return [Dot(x[0], y) / first];
+        var count = _columns.Length;
+        Span<double> means = stackalloc double[count], row = stackalloc double[count];
+        for (var c = 0; c < count; c++)
+        {
+            foreach (var r in rows) means[c] += _columns[c][r];
+            means[c] /= rows.Length;
+        }
+
+        var sums = new double[count, count];
+        foreach (var r in rows)
+        {
+            for (var c = 0; c < count; c++) row[c] = _columns[c][r] - means[c];
+            for (var c = 0; c < count; c++)
+                for (var d = 0; d <= c; d++) sums[c, d] += row[c] * row[d];
+        }
+
+        for (var c = 0; c < count; c++)
+            for (var d = 0; d < c; d++) sums[d, c] = sums[c, d];
+        return sums;
+    }
+
+    /// <summary>Sum of products of the means of both occasions of two tests; 0 is the test itself.</summary>
+    private static double OfMeans(double[,] sums, int one, int two)
+        => (sums[2 * one, 2 * two] + sums[2 * one, 2 * two + 1] + sums[2 * one + 1, 2 * two] + sums[2 * one + 1, 2 * two + 1]) / 4;
+
+    private double[] Slopes(double[,] sums)
+    {
+        double first = OfMeans(sums, 1, 1), y1 = OfMeans(sums, 0, 1);
+        if (Others == 1) return [first > 0 ? y1 / first : 0];
+        double second = OfMeans(sums, 2, 2), y2 = OfMeans(sums, 0, 2), both = OfMeans(sums, 1, 2);
+        if (first <= 0) return [0, second > 0 ? y2 / second : 0];
         // The second test less what the first gives of it.
-        var between = Dot(x[0], x[1]) / first;
-        var own = Less(x[1], between, x[0]);
-        var square = Dot(own, own);
-        var slope = square > SameAgain * Dot(x[1], x[1]) ? Dot(own, y) / square : 0;
-        return [Dot(x[0], y) / first - slope * between, slope];
-    }
-
-    private static double[] Column(IReadOnlyList<double> values, int[] rows)
-    {
-        var column = Array.ConvertAll(rows, r => values[r]);
-        var mean = column.Average();
-        for (var i = 0; i < column.Length; i++) column[i] -= mean;
-        return column;
-    }
-
-    private static double[] Mean(double[] a, double[] b)
-    {
-        var mean = new double[a.Length];
-        for (var i = 0; i < a.Length; i++) mean[i] = (a[i] + b[i]) / 2;
-        return mean;
-    }
-
-    private static double[] Less(double[] from, double times, double[] what)
-    {
-        var rest = new double[from.Length];
-        for (var i = 0; i < from.Length; i++) rest[i] = from[i] - times * what[i];
-        return rest;
-    }
-
-    private static double Dot(double[] a, double[] b)
-    {
-        double sum = 0;
-        for (var i = 0; i < a.Length; i++) sum += a[i] * b[i];
-        return sum;
+        var between = both / first;
+        var square = second - between * both;
+        var slope = square > SameAgain * second ? (y2 - between * y1) / square : 0;
+        return [y1 / first - slope * between, slope];
     }
 }

@@ -6,7 +6,7 @@ namespace Analytics.Simulation.BenchStudy;
 /// <summary>Judges sketches with known truth in many generated squads.</summary>
 public static class BenchStudyRun
 {
-    /// <summary>Does something with every squad on threads of its own, since a sketch waits for its formula on the pool's; results in the order of the squads.</summary>
+    /// <summary>Does something with every squad, on threads of its own; results in the order of the squads.</summary>
     /// <typeparam name="T">Result.</typeparam>
     /// <param name="squads">How many squads.</param>
     /// <param name="seed">Seed of the first; squad i has seed + i.</param>

@@ -30,11 +30,15 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         public double Middle { get; } = Values.Values.Count > 0 ? Values.Values.Average(v => v.Value) : 0;
     }
 
-    public static CarriedErrors Of(BenchSquad squad, MetricSketch sketch, SeasonValues values)
+    public static CarriedErrors Of(BenchSquad squad, MetricSketch sketch, SeasonValues values, TestQuality quality)
     {
-        List<DayFormula> days = [.. squad.Days.SelectMany(d => d).Where(d => values.Of(d.AthleteId).Any(v => v.Date == d.Date))
-            .OrderBy(d => d.Date).ThenBy(d => d.AthleteId, StringComparer.Ordinal).DistinctBy(d => d.AthleteId).Take(MostDays)
-            .Select(d => DayFormula.Of(sketch, d, values.Series)).OfType<DayFormula>()];
+        List<AthleteDay> first = [.. squad.Days.SelectMany(d => d).Where(d => values.Of(d.AthleteId).Any(v => v.Date == d.Date))
+            .OrderBy(d => d.Date).ThenBy(d => d.AthleteId, StringComparer.Ordinal).DistinctBy(d => d.AthleteId)];
+        // Spread over the squad list, which as a rule goes by groups: linemen alone would not speak for the squad.
+        var taken = Math.Min(MostDays, first.Count);
+        List<DayFormula> days = [.. Enumerable.Range(0, taken).Select(i => DayFormula.Of(sketch, first[i * first.Count / taken], values.Series)).OfType<DayFormula>()];
+        // Where the error seen is a share of the value, so must this one be, or players with high values would count for more here than there.
+        var level = values.Reliability(squad.Profile).Scale == ErrorScale.Proportional ? quality.Level : null;
         var used = squad.Inputs.Where(f => days.Any(d => Uses(d, day => f.Times(day, Nudge)))).ToList();
         var fields = used.ConvertAll(f => new Known(f, squad.Values(f.Measure), squad.Values(f.Measure).Reliability(squad.Profile)));
         List<string> measures = used.ConvertAll(f => f.Measure.Id);
@@ -44,17 +48,17 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         if (notCarried.Contains(Film)) measures.Add("contact_time");
         if (known.Count == 0 || days.Count == 0) return new([], exact, 0, null, 0) { Measures = measures };
 
-        double[] single = [.. known.Select((_, i) => Variance(days, known, (draws, z) => z[i] = draws.Next()))];
+        double[] single = [.. known.Select((_, i) => Variance(days, known, level, (draws, z) => z[i] = draws.Next()))];
         var sum = single.Sum();
         // Satterthwaite: the sum of variances each known with its own degrees of freedom.
         var df = sum <= 0 ? 0 : sum * sum / Math.Max(single.Zip(known, (v, k) => v * v / k.Reliability.DegreesOfFreedom).Sum(), double.Epsilon);
-        var alone = known.Count == 1 ? sum : Variance(days, known, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
+        var alone = known.Count == 1 ? sum : Variance(days, known, level, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
         var inputs = known.Select((k, i) => new InputError(k.Field.Name, 100 * k.Share(k.Middle), k.Reliability.Source == ErrorSource.SeasonRetest, k.Reliability.Basis, sum > 0 ? single[i] / sum : 0))
             .OrderByDescending(i => i.Share).ThenBy(i => i.Name, StringComparer.Ordinal).ToList();
-        return new(inputs, exact, sum > 0 ? alone : 0, Joint(squad, days, known), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
+        return new(inputs, exact, sum > 0 ? alone : 0, Joint(squad, days, known, level), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
     }
 
-    private static double? Joint(BenchSquad squad, List<DayFormula> days, List<Known> known)
+    private static double? Joint(BenchSquad squad, List<DayFormula> days, List<Known> known, double? level)
     {
         var n = known.Count;
         if (n < 2) return null;
@@ -65,7 +69,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
                 if (ErrorsTogether(squad, known[i].Values, known[j].Values) is { } r) (correlations[i, j], correlations[j, i], found) = (r, r, true);
         if (!found) return null;
         var joint = new CorrelatedDraws(correlations);
-        return Variance(days, known, (draws, z) => joint.Next(draws).CopyTo(z, 0));
+        return Variance(days, known, level, (draws, z) => joint.Next(draws).CopyTo(z, 0));
     }
 
     // What differs between retest days is error; how the differences of two inputs go together is how their errors do.
@@ -78,7 +82,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         return !Flat.Is(x) && !Flat.Is(y) ? Correlation.Pearson(x, y).Value : null;
     }
 
-    private static double Variance(List<DayFormula> days, List<Known> known, Action<NormalDraws, double[]> errors)
+    private static double Variance(List<DayFormula> days, List<Known> known, double? level, Action<NormalDraws, double[]> errors)
     {
         // One seed for all: two runs then differ by what is asked, not by their luck.
         var draws = new NormalDraws(1);
@@ -94,7 +98,8 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
                 for (var i = 0; i < z.Length; i++)
                     if (z[i] != 0) other = known[i].Field.Times(other, Math.Max(1 + z[i] * share[i], 0.01));
                 if (day.With(other) is not { } value) continue;
-                squares += (value - day.Value) * (value - day.Value);
+                var miss = (value - day.Value) * (level is { } l && day.Value != 0 ? l / Math.Abs(day.Value) : 1);
+                squares += miss * miss;
                 count++;
             }
         }

@@ -35,7 +35,7 @@ public sealed record PropagatedError(
     {
         CarriedErrors? carried = null;
         // The formula is asked thousands of times, and other inputs may send it where it never ends.
-        if (!TimeLimit.Kept(() => carried = CarriedErrors.Of(squad, sketch, values), sketch.Limits.MadeUp) || carried is null)
+        if (!TimeLimit.Kept(() => carried = CarriedErrors.Of(squad, sketch, values, quality), sketch.Limits.MadeUp) || carried is null)
             return new(null, null, null, [], [], null, null, null, "The formula takes too long to be asked again with other inputs, so no error was carried through it.");
         return Of(squad, values, quality, carried) with { Measures = carried.Measures };
     }

@@ -34,6 +34,9 @@ public sealed record BenchCase(string Name, TruthKind Kind, Func<BenchSeason, Me
     /// <summary>Whether it is one of those a rate is required of.</summary>
     public bool IsRequired { get; init; }
 
+    /// <summary>Whether it is looked at in squads of every shape.</summary>
+    public bool InEverySquad { get; init; }
+
     /// <summary>True share of its lasting differences within groups that is in no library metric; null where that is not known by algebra.</summary>
     public double? OwnShare { get; init; }
 

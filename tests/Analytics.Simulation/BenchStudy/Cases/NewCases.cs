@@ -32,6 +32,7 @@ public static class NewCases
         {
             // Near the library's own there is little to find, and nothing is required.
             IsRequired = reliability >= 0.8 && r <= 0.7,
+            InEverySquad = r is 0 or 0.7 && (groups == (r > 0)),
             OwnShare = 1 - r * r,
             Icc = (season, who) => Icc(reliability, groups ? [.. season.Players.Where(p => who.Contains(p.Id)).Select(p => GroupShift(season, id, p))] : []),
         };
@@ -39,7 +40,7 @@ public static class NewCases
 
     /// <summary>Linemen differ from the others by so many SD of a noise that is all there is within a group.</summary>
     private static BenchCase Between(double shift) => new(FormattableString.Invariant($"Linemen against others by {shift} SD, noise within a group"), TruthKind.BetweenGroups,
-        season => Day(season, FormattableString.Invariant($"between_{shift}"), player => player.Norm.BoxInches <= 12 ? shift : 0, 1));
+        season => Day(season, FormattableString.Invariant($"between_{shift}"), player => player.Norm.BoxInches <= 12 ? shift : 0, 1)) { InEverySquad = shift > 1 };
 
     private static MetricSketch Day(BenchSeason season, string id, Func<Player, double> lasting, double error)
         => Sketch.Day(id, "Trait", "1", Direction.Higher, (1, 1000), day => 100 + 10 * (lasting(season.Player(day)) + error * Draws.OfDay(season, id + " error", day))).Patient();

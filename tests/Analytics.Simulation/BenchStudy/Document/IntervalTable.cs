@@ -1,0 +1,37 @@
+using System.Globalization;
+using Analytics.Simulation.BenchStudy.Cases;
+using Analytics.Simulation.BenchStudy.Squads;
+using Analytics.Simulation.ErrorRates;
+
+namespace Analytics.Simulation.BenchStudy.Document;
+
+/// <summary>Do the 95 % intervals of the own share and of the ICC hold the truth?</summary>
+internal static class IntervalTable
+{
+    public static string Of(IReadOnlyList<BenchSquadOutcome> squads)
+    {
+        var table = new MarkdownTable("sketch", "own share, true %", "middle estimate, %", "covers", "too low", "too high", "ICC covers");
+        for (var i = 0; i < BenchCases.All.Count; i++)
+        {
+            var what = BenchCases.All[i];
+            var outcomes = squads.Select(s => s.Verdicts[SquadChoice.Whole][i]).ToList();
+            var icc = Rate.Of(outcomes.Where(o => o is { TrueIcc: not null, Icc: not null }), o => o.Icc!.Value.Contains(o.TrueIcc!.Value));
+            var own = outcomes.Where(o => o.Own is not null).ToList();
+            if (what.Kind == TruthKind.New && what.OwnShare is { } truth)
+                table.Row(what.Name, Percent(truth), own.Count > 0 ? Percent(Middle([.. own.Select(o => o.OwnShare!.Value)])) : "–", Rate.Of(own, o => o.Own!.Value.Contains(truth)).ToString(),
+                    Percent(Rate.Of(own, o => o.Own!.Value.High < truth).Share), Percent(Rate.Of(own, o => o.Own!.Value.Low > truth).Share), icc.ToString());
+            else if (icc.Asked > 0)
+                table.Row(what.Name, "–", "–", "–", "–", "–", icc.ToString());
+        }
+
+        return table.ToString();
+    }
+
+    private static double Middle(List<double> values)
+    {
+        values.Sort();
+        return (values[(values.Count - 1) / 2] + values[values.Count / 2]) / 2;
+    }
+
+    private static string Percent(double share) => (100 * share).ToString("0.0", CultureInfo.InvariantCulture);
+}
