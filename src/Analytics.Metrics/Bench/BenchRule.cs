@@ -28,11 +28,17 @@ public sealed record BenchRule
     /// <summary>Fewest athletes with a value, and fewest repeats or pairs for a figure.</summary>
     public int Fewest { get; init; } = 8;
 
-    /// <summary>Where the interval of the ICC reaches down to 0, the metric is called noise only if it does not reach up to this.</summary>
-    public double NoiseBelow { get; init; } = 0.75;
+    /// <summary>Where the interval of the ICC reaches down to 0, the metric is called noise only if it does not reach up to this: with 0.75 a trait of reliability 0.6 was called noise in 17 % of squads of 25.</summary>
+    public double NoiseBelow { get; init; } = 0.6;
 
     /// <summary>Nothing new: the upper limit of its own share of lasting differences lies below this.</summary>
     public double OwnShareSmall { get; init; } = 0.25;
+
+    /// <summary>Players on both days from which <see cref="OwnShareSmall"/> holds; with fewer, two of many metrics give most of anything by chance.</summary>
+    public int FewestForShare { get; init; } = 20;
+
+    /// <summary>Nothing new with fewer players: two library metrics give at least this share of the variance, as they do of a copy or a sum of them.</summary>
+    public double GivenOfCopy { get; init; } = 0.98;
 
     /// <summary>Something new: the lower limit of its own share lies above this.</summary>
     public double OwnShareLeast { get; init; } = 0.10;
@@ -51,5 +57,5 @@ public sealed record BenchRule
 
     /// <summary>The rule in words a report can print.</summary>
     public string Statement => FormattableString.Invariant(
-        $"Noise: the interval of the ICC holds 0 and stays below {NoiseBelow:0.00}. Nothing new: of the differences between players of a group that return on the second day, less than {100 * OwnShareSmall:0} % are its own (upper limit) once the best two library metrics are taken off, or it puts players in the same order as one of them (rank correlation {SameOrder:0.00} or more, lower limit). Something new: it repeats, between players of a group too ({100 * SurelyReturns:0.#} % of resamples), and more than {100 * OwnShareLeast:0} % are its own (lower limit). Else: cannot tell yet. The limits are our choice, no source.");
+        $"Noise: the interval of the ICC holds 0 and stays below {NoiseBelow:0.00}. Nothing new: of the differences between players of a group that return on the second day, less than {100 * OwnShareSmall:0} % are its own (upper limit) once the best two library metrics are taken off (with fewer than {FewestForShare} players: these give {100 * GivenOfCopy:0} % of it), or it puts players in the same order as one of them (rank correlation {SameOrder:0.00} or more, lower limit). Something new: it repeats, between players of a group too ({100 * SurelyReturns:0.#} % of resamples), and more than {100 * OwnShareLeast:0} % are its own (lower limit). Else: cannot tell yet. The limits are our choice, no source.");
 }

@@ -11,13 +11,15 @@ public sealed record SketchVerdict(BenchVerdict Kind, string Why, BenchVerdict? 
     /// <summary>The verdict in a few words.</summary>
     public string Words => Kind.Words();
 
+    internal static SketchVerdict Of(int athletes, Repeatability repeats, LibraryOverlap? overlap, BenchRule rule) => Of(athletes, repeats, new Lazy<LibraryOverlap?>(overlap), rule);
+
     /// <summary>The verdict; the overlap is worked out only where it decides, since it costs most.</summary>
     internal static SketchVerdict Of(int athletes, Repeatability repeats, Lazy<LibraryOverlap?> overlap, BenchRule rule)
     {
         var (kind, why) = VerdictReason.Of(athletes, repeats, overlap, rule);
         // A player's part in both figures: the ICC without him, and his pull on the limits of the share.
         var without = repeats.LeaveOneOut.Select(icc => VerdictReason.Of(athletes - 1, repeats with { Icc = icc, Athletes = repeats.Athletes - 1 }, overlap, rule).Kind)
-            .Concat(kind is BenchVerdict.NoValues or BenchVerdict.Noise ? [] : WithoutOne(overlap.Value).Select(o => VerdictReason.Of(athletes - 1, repeats, new(o), rule).Kind));
+            .Concat(kind is BenchVerdict.NoValues or BenchVerdict.Noise ? [] : WithoutOne(overlap.Value).Select(o => VerdictReason.Of(athletes - 1, repeats, o, rule).Kind));
         var others = without.Where(k => k != kind).ToList();
         return new(kind, why, others.Count > 0 ? others[0] : null);
     }

@@ -5,6 +5,9 @@ namespace Analytics.Metrics.Bench;
 /// <summary>Applies the rule.</summary>
 internal static class VerdictReason
 {
+    public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, LibraryOverlap? overlap, BenchRule rule) => Of(athletes, repeats, new Lazy<LibraryOverlap?>(overlap), rule);
+
+    /// <summary>The same with an overlap that is worked out only where it decides.</summary>
     public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, Lazy<LibraryOverlap?> lazyOverlap, BenchRule rule)
     {
         if (athletes < rule.Fewest) return (BenchVerdict.NoValues, $"{athletes} players have a value; {rule.Fewest} are needed.");
@@ -23,7 +26,7 @@ internal static class VerdictReason
         {
             var names = Names(overlap);
             var figure = FormattableString.Invariant($"{100 * share:0} % ({100 * own.Low:0} to {100 * own.High:0} %)");
-            if (own.High < rule.OwnShareSmall) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
+            if (own.High < rule.OwnShareSmall && (overlap.Own.N >= rule.FewestForShare || overlap.Own.FromOthers >= rule.GivenOfCopy)) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
             if (overlap.Own.Returns < rule.SurelyReturns) return (BenchVerdict.CannotTellYet, GroupsOnly);
             if (own.Low > rule.OwnShareLeast && repeats.Interval is { } known)
                 return (BenchVerdict.SaysSomethingNew, $"It returns (ICC {Text(repeats.Value!.Value, known)}), and of what returns {figure} is in no pair of library metrics, the nearest being {names}.");

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using Analytics.Metrics.Bench;
 using Analytics.Simulation.BenchStudy.Carried;
 using Analytics.Simulation.BenchStudy.Cases;
+using Analytics.Simulation.BenchStudy.Squads;
 
 namespace Analytics.Simulation.Tests.BenchStudy;
 
@@ -35,6 +36,20 @@ public class CommittedBenchStudyTests
 
     [Fact]
     public void NewTraits_AreCalledNeither() => AssertRequired(TruthKind.New, r => Number(r[3]) + Number(r[4]), 90);
+
+    /// <summary>In squads of every shape: few players may leave it open, but must not make it wrong.</summary>
+    [Fact]
+    public void NewTraits_AreCalledNeitherInSmallSquadsToo()
+    {
+        var names = BenchCases.Few.Where(c => c is { Kind: TruthKind.New, IsRequired: true }).Select(c => c.Name).ToHashSet(StringComparer.Ordinal);
+        Assert.Equal(4, names.Count);
+        foreach (var choice in SquadChoice.All.Skip(1))
+        {
+            var rows = Rows($"## {choice.Name}").Where(r => names.Contains(r[0])).ToList();
+            Assert.Equal(4, rows.Count);
+            Assert.All(rows, r => Assert.True(Number(r[3]) + Number(r[4]) >= 90, $"{choice.Name}: {r[0]}"));
+        }
+    }
 
     /// <summary>What returns only because mass or position does is no news: not in one of 200 squads, or in one.</summary>
     [Fact]

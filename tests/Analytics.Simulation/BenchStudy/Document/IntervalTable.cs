@@ -27,6 +27,10 @@ internal static class IntervalTable
         return table.ToString();
     }
 
+    /// <summary>Coverage of the interval of the own share over all traits and squads, per cent.</summary>
+    public static string Coverage(IReadOnlyList<BenchSquadOutcome> squads) => Percent(Rate.Of(
+        squads.SelectMany(s => s.Verdicts[SquadChoice.Whole].Zip(BenchCases.All)).Where(o => o.Second.Kind == TruthKind.New && o.First.Own is not null), o => o.First.Own!.Value.Contains(o.Second.OwnShare!.Value)).Share);
+
     private static double Middle(List<double> values)
     {
         values.Sort();
