@@ -133,7 +133,7 @@ public class LibraryOverlapTests
         var card = Benches.Bench(days, true, null, "a").Judge(Benches.Own(v => v[0], "own"));
 
         Assert.Null(card.Overlap!.Own!.Value);
-        Assert.Equal((BenchVerdict.CannotTellYet, "Between players of a group nothing returns on the second day; what returns is the difference between groups."), (card.Verdict.Kind, card.Verdict.Why));
+        Assert.Equal((BenchVerdict.CannotTellYet, "It returns over the squad, but between players of a group that cannot be told from noise: it may do no more than tell groups apart."), (card.Verdict.Kind, card.Verdict.Why));
     }
 
     // Sketches are not compared with sketches.

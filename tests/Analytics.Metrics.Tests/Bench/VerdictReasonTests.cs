@@ -7,7 +7,7 @@ using Analytics.Statistics.Reliability;
 
 namespace Analytics.Metrics.Tests.Bench;
 
-/// <summary>The rule of the bench at its edges: 8 players, 0 and 0.75 for the ICC, 0.25 and 0.10 for the own share, 0.95 for the order, 0.90 without a retest.</summary>
+/// <summary>The rule of the bench at its edges: 8 players, 0 and 0.6 for the ICC, 0.25 and 0.10 for the own share, 0.95 for the order, 0.90 without a retest.</summary>
 public class VerdictReasonTests
 {
     private static readonly OwnShare s_share = OwnShare.Of(
@@ -25,11 +25,11 @@ public class VerdictReasonTests
     }
 
     [Theory]
-    [InlineData(0.0, 0.74, BenchVerdict.Noise)]
+    [InlineData(0.0, 0.59, BenchVerdict.Noise)]
     [InlineData(-0.4, 0.3, BenchVerdict.Noise)]
-    [InlineData(0.0, 0.75, BenchVerdict.CannotTellYet)]
+    [InlineData(0.0, 0.60, BenchVerdict.CannotTellYet)]
     [InlineData(-0.1, 0.9, BenchVerdict.CannotTellYet)]
-    [InlineData(0.001, 0.74, BenchVerdict.SaysSomethingNew)]
+    [InlineData(0.001, 0.59, BenchVerdict.SaysSomethingNew)]
     public void Of_IccThatHoldsZero_IsNoiseOnlyIfItStaysLow(double low, double high, BenchVerdict verdict)
         => Assert.Equal(verdict, VerdictReason.Of(20, Repeats(0.3, low, high), Overlap(0.5, 0.3, 0.7), BenchRule.Standard).Kind);
 
@@ -42,6 +42,26 @@ public class VerdictReasonTests
     [InlineData(0.101, 0.249, BenchVerdict.NothingNew)]
     public void Of_OwnShare_AtItsEdges(double low, double high, BenchVerdict verdict)
         => Assert.Equal(verdict, VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), Overlap(0.2, low, high), BenchRule.Standard).Kind);
+
+    // With few players two of many metrics give most of anything: only what they give nearly whole is old.
+    [Theory]
+    [InlineData(20, 0.5, BenchVerdict.NothingNew)]
+    [InlineData(19, 0.979, BenchVerdict.CannotTellYet)]
+    [InlineData(19, 0.98, BenchVerdict.NothingNew)]
+    public void Of_SmallShareOfFewPlayers_NeedsACopy(int players, double given, BenchVerdict verdict)
+    {
+        var overlap = Overlap(0.02, 0.0, 0.2);
+        Assert.Equal(verdict, VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), overlap with { Own = overlap.Own! with { N = players, FromOthers = given } }, BenchRule.Standard).Kind);
+    }
+
+    [Theory]
+    [InlineData(0.999, BenchVerdict.SaysSomethingNew)]
+    [InlineData(0.998, BenchVerdict.CannotTellYet)]
+    public void Of_SomethingNew_MustSurelyReturnWithinGroups(double returns, BenchVerdict verdict)
+    {
+        var overlap = Overlap(0.5, 0.3, 0.7);
+        Assert.Equal(verdict, VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), overlap with { Own = overlap.Own! with { Returns = returns } }, BenchRule.Standard).Kind);
+    }
 
     // Noise comes before all else: an order that agrees by chance, or a share of nothing, does not count.
     [Fact]
@@ -79,14 +99,14 @@ public class VerdictReasonTests
     {
         Assert.Equal((BenchVerdict.CannotTellYet, "It returns, but no two library metrics were done by enough of the same players on both days to say what is new in it."),
             VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), Overlap(0.5, 0.3, 0.7) with { Own = null, GivenByTwo = null }, BenchRule.Standard));
-        Assert.Equal(BenchVerdict.CannotTellYet, VerdictReason.Of(20, new(RepeatKind.None, null, 0, []), null, BenchRule.Standard).Kind);
+        Assert.Equal(BenchVerdict.CannotTellYet, VerdictReason.Of(20, new(RepeatKind.None, null, 0, []), overlap: null, BenchRule.Standard).Kind);
     }
 
     [Fact]
     public void Why_HasTheFigures()
     {
-        Assert.Equal("On the retest day it does not return: ICC 0.10 (-0.20 to 0.40), which holds 0. A player's value says nothing about his next one.", VerdictReason.Of(20, Repeats(0.1, -0.2, 0.4), null, BenchRule.Standard).Why);
-        Assert.Equal("20 players with repeats are too few: ICC 0.50 (-0.10 to 0.90), anything from noise to a good test.", VerdictReason.Of(20, Repeats(0.5, -0.1, 0.9), null, BenchRule.Standard).Why);
+        Assert.Equal("On the retest day it does not return: ICC 0.10 (-0.20 to 0.40), which holds 0. A player's value says nothing about his next one.", VerdictReason.Of(20, Repeats(0.1, -0.2, 0.4), overlap: null, BenchRule.Standard).Why);
+        Assert.Equal("20 players with repeats are too few: ICC 0.50 (-0.10 to 0.90), anything from noise to a good test.", VerdictReason.Of(20, Repeats(0.5, -0.1, 0.9), overlap: null, BenchRule.Standard).Why);
         Assert.Equal("Of what returns on the second day only 5 % (0 to 20 %) is its own; the rest is in a and b.", VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), Overlap(0.05, 0, 0.2), BenchRule.Standard).Why);
         Assert.Equal("It returns (ICC 0.90 (0.80 to 0.95)), and of what returns 50 % (30 to 70 %) is in no pair of library metrics, the nearest being a and b.", VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), Overlap(0.5, 0.3, 0.7), BenchRule.Standard).Why);
         Assert.Equal("Of what returns on the second day 20 % (5 to 60 %) is its own beside a and b: it may be little or much.", VerdictReason.Of(20, Repeats(0.9, 0.8, 0.95), Overlap(0.2, 0.05, 0.6), BenchRule.Standard).Why);
@@ -110,7 +130,7 @@ public class VerdictReasonTests
     [Fact]
     public void Statement_HoldsTheLimits()
     {
-        foreach (var text in new[] { "below 0.75", "less than 25 %", "0.95 or more", "more than 10 %", "our choice, no source" }) Assert.Contains(text, BenchRule.Standard.Statement, StringComparison.Ordinal);
+        foreach (var text in new[] { "below 0.60", "less than 25 %", "0.95 or more", "more than 10 %", "our choice, no source" }) Assert.Contains(text, BenchRule.Standard.Statement, StringComparison.Ordinal);
         Assert.Contains("less than 30 %", (BenchRule.Standard with { OwnShareSmall = 0.3 }).Statement, StringComparison.Ordinal);
     }
 
@@ -122,7 +142,7 @@ public class VerdictReasonTests
     private static LibraryOverlap Overlap(double share, double low, double high)
     {
         Metric a = Invented.Metric("a"), b = Invented.Metric("b");
-        return new([Row(0.2, new(-0.1, 0.5))], [a, b], s_share.Moved(share - s_share.Value!.Value, new(low, high)) with { LeaveOneOut = [] }, 1 - share, "");
+        return new([Row(0.2, new(-0.1, 0.5))], [a, b], s_share.Moved(share - s_share.Value!.Value, new(low, high)) with { LeaveOneOut = [], N = 20, Returns = 1 }, 1 - share, "");
     }
 
     private static OverlapRow Row(double rank, Interval? interval)

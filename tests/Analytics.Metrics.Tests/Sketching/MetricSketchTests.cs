@@ -50,7 +50,7 @@ public class MetricSketchTests
     {
         var sketch = Sketch.Each<LiftSet>("own_idea", "Own idea", "lb", Direction.Lower, (-1, 2), (set, _) => set.Load) with
         {
-            Rule = TrialRule.Best, RuleReason = "why", Quality = Quality.Momentum, Decimals = 4, Meaning = "what", Sources = ["oba2014"], Minutes = 3, Limits = new(TimeSpan.FromSeconds(9), 5),
+            Rule = TrialRule.Best, RuleReason = "why", Quality = Quality.Momentum, Decimals = 4, Meaning = "what", Formula = "how", Sources = ["oba2014"], Minutes = 3, Limits = new(TimeSpan.FromSeconds(9), 5),
         };
         var copy = sketch with { };
         var bare = Sketches.OfDay(_ => null);
