@@ -76,13 +76,13 @@ internal static class CardQuestions
         if (overlap.Own is { Value: { } share, Interval: { } i })
             return new("Does it say something new?", i.High < BenchRule.Standard.OwnShareSmall ? "little" : i.Low > BenchRule.Standard.OwnShareLeast ? "yes" : "cannot tell",
                 FormattableString.Invariant($"{100 * share:0} % ({100 * i.Low:0} to {100 * i.High:0} %) of what returns is its own"),
-                $"beside {names}; {overlap.Basis}{(overlap.Own.RemainderRepeats is { } r ? FormattableString.Invariant($"; what remains repeats with r {r:0.00}") : "")}");
+                $"beside {names}; {overlap.Basis}{(overlap.Own.RemainderRepeats is { } r ? $"; what remains repeats with r {Look.Figures.Plain(r, 2)}" : "")}");
         return new("Does it say something new?", "cannot tell", overlap.GivenByTwo is { } given ? FormattableString.Invariant($"{names} give {100 * given:0} % of its differences within groups") : "", overlap.Basis, Tone.Muted);
     }
 
     private static CardQuestion Ends(SketchCard card)
         => new("Does it run out at an end?", card.Ends.HasFloor ? "at the lower end" : card.Ends.HasCeiling ? "at the upper end" : "no",
-            FormattableString.Invariant($"{card.Ends.AtLowest} of {card.Ends.N} players share the lowest value, {card.Ends.AtHighest} the highest"),
+            $"{Words.PlayersOf(card.Ends.AtLowest, card.Ends.N)} at the lowest value, {Words.Count(card.Ends.AtHighest)} at the highest",
             $"more than {100 * EndPile.Much:0} % at one end would be too many [terwee2007]{(card.Ends.OutsideBelieved > 0 ? $"; {card.Ends.OutsideBelieved} outside what is believed" : "")}", card.Ends.HasFloor || card.Ends.HasCeiling ? Tone.Loss : Tone.Plain);
 
     private static CardQuestion Mass(SketchCard card)
