@@ -18,6 +18,7 @@ internal static class CommandLine
             CheckCommand.Make(screen),
             NewSeasonCommand.Make(screen),
             CodesCommand.Make(screen),
+            PromoteCommand.Make(screen),
         };
         root.Add(HelpCommand.Make(root));
         if (root.Options.OfType<HelpOption>().FirstOrDefault() is { } help)

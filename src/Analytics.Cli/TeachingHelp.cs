@@ -17,6 +17,8 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               any other setting of the notebook, here: compare with the first day; a wrong name lists the right ones
           analytics run notebooks/season-report.ipynb --season my-season --share codes
               a report that names players by codes; initials and names are the other words
+          analytics run notebooks/testing-day.ipynb --season my-season --with notebooks/metric-bench.ipynb
+              the same report with your own metrics on trial, marked as such; a .csx file of C# will do as well
           analytics verify out/testing-day.html --season my-season
               whether that report's numbers still follow from the data
           analytics run notebooks/athlete-page.ipynb --season my-season --each athlete --out pages
@@ -27,6 +29,8 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
               what would be used, and what is held back and why
           analytics codes my-season
               who is who in reports with codes: a private list, never to be sent
+          analytics promote ideas.csx --name long_jump_for_size
+              a sketch of a metric becomes code, tests and documents of this program's repository
 
         Exit codes:
           0    fine

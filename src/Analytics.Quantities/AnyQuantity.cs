@@ -37,7 +37,7 @@ public readonly partial record struct AnyQuantity
     public static AnyQuantity From(double number, UnitExpression unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        return new(number * unit.ToSi, unit.Dimension);
+        return new(unit.SiOf(number), unit.Dimension);
     }
 
     /// <summary>The number of a unit.</summary>
@@ -52,13 +52,18 @@ public readonly partial record struct AnyQuantity
     public double In(UnitExpression unit)
     {
         ArgumentNullException.ThrowIfNull(unit);
-        return Dimension.IsSameAs(unit.Dimension) ? Si / unit.ToSi
+        return Dimension.IsSameAs(unit.Dimension) ? unit.NumberOf(Si)
             : throw new UnitMismatchException($"the formula gives {Named(Dimension)}, which is no number of {unit.Text}");
     }
 
+    /// <summary>The size, without its sign.</summary>
+    public AnyQuantity Abs() => new(Math.Abs(Si), Dimension);
+
     /// <summary>Power.</summary>
     /// <param name="power">Any finite power.</param>
-    public AnyQuantity ToPower(double power) => new(Math.Pow(Si, power), Dimension.ToPower(power));
+    /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
+    public AnyQuantity ToPower(double power)
+        => double.IsFinite(power) ? new(Math.Pow(Si, power), Dimension.ToPower(power)) : throw Guard.Out(nameof(power), power, "a power must be a finite number");
 
     /// <summary>Sum.</summary>
     /// <exception cref="UnitMismatchException">The dimensions differ.</exception>

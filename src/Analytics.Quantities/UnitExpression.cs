@@ -5,17 +5,24 @@ namespace Analytics.Quantities;
 /// <summary>A unit written out of others, for example <c>kg·m/s</c>, <c>°/(N·s)</c>, <c>kg/kg^0.67</c>, <c>%</c> or <c>1</c>, with its size and dimension.</summary>
 /// <remarks>
 /// Known are the unit symbols of all quantities of this library, <c>deg</c> for °, <c>1</c> and <c>%</c>. They are joined by <c>·</c> or <c>*</c> and <c>/</c>, read from left
-/// to right, with powers (<c>^2</c>, <c>²</c>, <c>³</c>, <c>^0.67</c>, <c>^-1</c>) and parentheses.
+/// to right, with powers (<c>^2</c>, <c>²</c>, <c>³</c>, <c>^0.67</c>, <c>^-1</c>) and parentheses; spaces between them do not matter. <c>g</c> is the gram;
+/// an acceleration in units of gravity is <c>g₀</c>.
 /// </remarks>
 public sealed record UnitExpression
 {
-    private UnitExpression(string text, double toSi, Dimension dimension) => (Text, ToSi, Dimension) = (text, toSi, dimension);
+    /// <summary>Most characters of a unit.</summary>
+    public const int MostCharacters = 100;
+
+    // The size of the unit, which goes to and from SI without new rounding of decimals: 57 cm is 0.57 m.
+    private readonly Unit _size;
+
+    private UnitExpression(string text, double toSi, Dimension dimension) => (Text, _size, Dimension) = (text, new(text, toSi), dimension);
 
     /// <summary>The unit as written.</summary>
     public string Text { get; }
 
-    /// <summary>SI units in one of this unit; above 0.</summary>
-    public double ToSi { get; }
+    /// <summary>SI units in one of this unit; finite and above 0.</summary>
+    public double ToSi => _size.ToSi;
 
     /// <summary>Its dimension.</summary>
     public Dimension Dimension { get; }
@@ -26,10 +33,18 @@ public sealed record UnitExpression
     public static UnitExpression Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        // Every parenthesis is a step deeper, so the length bounds the depth.
+        if (text.Length > MostCharacters) throw new FormatException($"The unit '{text[..20]}…' has {text.Length} characters; at most {MostCharacters} are allowed.");
         var reader = new Reader(text);
         var (factor, dimension) = reader.Whole();
         return new(text, factor, dimension);
     }
+
+    /// <summary>The SI magnitude of a number of this unit.</summary>
+    internal double SiOf(double number) => _size.SiOf(number);
+
+    /// <summary>The number of this unit in an SI magnitude.</summary>
+    internal double NumberOf(double si) => _size.NumberOf(si);
 
     private ref struct Reader(string text)
     {
@@ -39,17 +54,18 @@ public sealed record UnitExpression
         public (double Factor, Dimension Dimension) Whole()
         {
             var unit = Product();
-            return _at == _text.Length ? unit : throw Wrong($"'{_text[_at..]}' cannot follow here");
+            if (_at < _text.Length) throw Wrong($"'{_text[_at..]}' cannot follow here");
+            return unit.Factor > 0 && double.IsFinite(unit.Factor) ? unit : throw Wrong("its powers make it too large or too small for a number");
         }
 
         private (double Factor, Dimension Dimension) Product()
         {
-            var unit = Power();
+            (double Factor, Dimension Dimension) unit = Power();
             while (_at < _text.Length && _text[_at] is '·' or '*' or '/')
             {
                 var over = _text[_at++] == '/';
                 var next = Power();
-                unit = over ? (unit.Item1 / next.Factor, unit.Item2 / next.Dimension) : (unit.Item1 * next.Factor, unit.Item2 * next.Dimension);
+                unit = over ? (unit.Factor / next.Factor, unit.Dimension / next.Dimension) : (unit.Factor * next.Factor, unit.Dimension * next.Dimension);
             }
 
             return unit;
@@ -57,8 +73,11 @@ public sealed record UnitExpression
 
         private (double Factor, Dimension Dimension) Power()
         {
+            Spaces();
             var (factor, dimension) = One();
+            Spaces();
             var power = Exponent();
+            Spaces();
             return (Math.Pow(factor, power), dimension.ToPower(power));
         }
 
@@ -67,7 +86,9 @@ public sealed record UnitExpression
             if (_at >= _text.Length) return 1;
             if (_text[_at] is '²' or '³') return _text[_at++] == '²' ? 2 : 3;
             if (_text[_at] != '^') return 1;
-            var from = ++_at;
+            _at++;
+            Spaces();
+            var from = _at;
             while (_at < _text.Length && (char.IsAsciiDigit(_text[_at]) || _text[_at] == '.' || (_text[_at] == '-' && _at == from))) _at++;
             return double.TryParse(_text.AsSpan(from, _at - from), NumberStyles.Float, CultureInfo.InvariantCulture, out var power) ? power : throw Wrong("a number must follow '^'");
         }
@@ -87,6 +108,11 @@ public sealed record UnitExpression
             while (_at < _text.Length && !"·*/^²³()".Contains(_text[_at], StringComparison.Ordinal)) _at++;
             var symbol = _text[from.._at].Trim();
             return KnownUnits.Find(symbol) ?? throw Wrong(symbol.Length == 0 ? "a unit symbol is missing" : $"'{symbol}' is not known");
+        }
+
+        private void Spaces()
+        {
+            while (_at < _text.Length && char.IsWhiteSpace(_text[_at])) _at++;
         }
 
         private readonly FormatException Wrong(string what)

@@ -20,6 +20,7 @@ public class CommandLineTests
     [InlineData("check")]
     [InlineData("new-season")]
     [InlineData("codes")]
+    [InlineData("promote")]
     public async Task Help_OfACommand_IsThatOfTheCommandItself(string command)
         => Assert.Equal((await Heard.RunAsync(command, "--help")).Out, (await Heard.RunAsync("help", command)).Out);
 
@@ -28,7 +29,7 @@ public class CommandLineTests
     {
         var heard = await Heard.RunAsync("help", "rnu");
         Assert.Equal(1, heard.ExitCode);
-        Assert.Contains("no command 'rnu' to explain. There are: run, verify, check, new-season, codes", heard.Error, StringComparison.Ordinal);
+        Assert.Contains("no command 'rnu' to explain. There are: run, verify, check, new-season, codes, promote", heard.Error, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -61,6 +62,9 @@ public class CommandLineTests
     [InlineData("run", "no-such-folder/x.ipynb")]
     [InlineData("check")]
     [InlineData("new-season")]
+    [InlineData("promote")]
+    [InlineData("promote", "x.csx")]
+    [InlineData("promote", "no-such-file.csx", "--name", "x")]
     public async Task Run_WhatCannotBeMeant_IsAUsageErrorInPlainWords(params string[] args)
     {
         var heard = await Heard.RunAsync(args);

@@ -23,6 +23,9 @@ internal readonly record struct Dimension(int Kilogram, int Metre, int Second)
         return Product(parts[0]).Over(over);
     }
 
+    /// <summary>Powers of the library's dimension, angle left out: the radian is a bare number in the SI.</summary>
+    public static Dimension OfUnit(Quantities.Dimension dimension) => new((int)dimension.Mass, (int)dimension.Length, (int)dimension.Time);
+
     public Dimension Times(Dimension other) => new(Kilogram + other.Kilogram, Metre + other.Metre, Second + other.Second);
 
     public Dimension Over(Dimension other) => new(Kilogram - other.Kilogram, Metre - other.Metre, Second - other.Second);

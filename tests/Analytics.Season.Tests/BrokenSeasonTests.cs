@@ -31,6 +31,7 @@ public sealed class BrokenSeasonTests
         { "gate without time unit", Sprints, "athlete_id,t_10yd\nP001,1.6\n", 1, 1, "'t_10yd' does not say its units|t_10yd_s" },
         { "same gate twice", Sprints, "athlete_id,t_10yd_s,t_9.144m_s\nP001,1.6,1.6\n", 1, 1, "two columns for the same gate|Delete one" },
         { "column twice", Body, "athlete_id,mass_lb,Mass (lb)\nP001,225,225\n", 1, 1, "'Mass (lb)' twice (columns 2 and 3)|Delete or rename" },
+        { "tester twice", Body, "athlete_id,mass_lb,tester,Tester\nP001,225,KB,RM\n", 1, 1, "'Tester' twice (columns 3 and 4)|Delete or rename" },
         { "needed column missing", Lifts, "athlete_id,lift,load_lb\nP001,back_squat,405\n", 1, 1, "column reps is missing|Add a column reps" },
         { "unclosed quote", Lifts, Liftheads + "P001,back_squat,1,405,3\nP002,\"back_squat,1,385,3\nP003,back_squat,1,455,2\nP004,back_squat,1,315,4\n", 4, 3, "never closed, so 3 lines|stray quote" },
         { "quoted line break in a number", Lifts, Liftheads + "P001,back_squat,1,\"40\n5\",3\n", 1, 1, "line breaks|stray quote" },

@@ -1,3 +1,4 @@
+using Analytics.Season.Columns;
 using Analytics.Season.Squad;
 using Analytics.Season.Tests.Support;
 using Analytics.Season.Trials;
@@ -21,6 +22,15 @@ public sealed class DataDictionaryTests
             foreach (var head in table.Columns.Where(c => c != TrialTable.AthleteId).SelectMany(c => c.Heads))
                 Assert.True(section.Contains($"`{head}`", StringComparison.Ordinal), $"{table.Name}: {head}");
         }
+    }
+
+    [Fact]
+    public void Dictionary_ColumnsThatTablesShare_AreNamedBeforeTheTables()
+    {
+        var start = Text.IndexOf("## Tables of a testing day\n", StringComparison.Ordinal);
+        var section = Text[start..Text.IndexOf("\n### ", start, StringComparison.Ordinal)];
+        foreach (var column in (Column[])[TrialTable.AthleteId, TrialTable.Checked, TrialTable.Tester]) Assert.Contains($"`{column.Name}`", section, StringComparison.Ordinal);
+        Assert.Contains($"at most {TrialTable.LongestTester} characters", section, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -26,6 +26,7 @@ public sealed class NewSeasonTests : IDisposable
         Assert.Equal([2, 1, 0], data.Sessions.Select(s => s.Exercises.Count));
         // Every table of a testing day has an example.
         Assert.Equal(8, data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.GetType()).Distinct().Count());
+        Assert.Equal(["KB", "RM"], data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.Tester).OfType<string>().Distinct());
         Assert.Equal(["spring"], Directory.EnumerateFileSystemEntries(parent).Select(Path.GetFileName));
     }
 

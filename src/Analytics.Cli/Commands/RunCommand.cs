@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
 using Analytics.Cli.Progress;
+using Analytics.Cli.Sketching;
 using Analytics.Runner;
 using Analytics.Runner.Files;
 using Analytics.Runner.Running;
@@ -21,6 +22,7 @@ internal static class RunCommand
         var share = new Option<string?>("--share") { HelpName = "WORD", Description = "How players are named: names, initials or codes. Codes are made with a key kept in the season folder." };
         var day = new Option<string?>("--day") { HelpName = "YYYY-MM-DD", Description = "The testing day, in the place of the latest." };
         var set = new Option<string[]>("--set") { HelpName = "NAME=VALUE", Description = "Any other setting of the notebook. May be given several times.", DefaultValueFactory = _ => [] };
+        var with = new Option<string[]>("--with") { HelpName = "FILE", Description = "Metrics on trial to show in the report: a notebook whose cells with sketches are tagged sketch, or a .csx file of C#. May be given several times.", DefaultValueFactory = _ => [] };
         var outFolder = new Option<string>("--out") { HelpName = "DIR", Description = "Where the report and the executed notebook go.", DefaultValueFactory = _ => "out" };
         var timeout = new Option<double>("--timeout") { HelpName = "SECONDS", Description = "How long all cells together may take.", DefaultValueFactory = _ => DefaultSeconds };
         var each = new Option<string?>("--each") { HelpName = "NAME[=VALUES]", Description = "A page for each value of a setting, in one process, for example athlete, or athlete=TC01,TC05 for some." };
@@ -28,7 +30,7 @@ internal static class RunCommand
         var open = new Option<bool>("--open") { Description = "Open the report when it is written." };
         var command = new Command("run", "Runs a notebook from top to bottom and writes one HTML report and the executed notebook.")
         {
-            notebook, season, earlier, share, day, set, each, afresh, outFolder, timeout, open,
+            notebook, season, earlier, share, day, set, with, each, afresh, outFolder, timeout, open,
         };
         command.SetAction((parsed, cancellation) =>
         {
@@ -43,6 +45,7 @@ internal static class RunCommand
                     Day = parsed.GetValue(day),
                     Set = parsed.GetRequiredValue(set),
                 }),
+                Inserted = SketchCells.From(parsed.GetRequiredValue(with)),
                 OutFolder = parsed.GetRequiredValue(outFolder),
                 Timeout = Seconds(parsed.GetRequiredValue(timeout)),
                 Library = LibraryName.Text,

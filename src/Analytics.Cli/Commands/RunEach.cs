@@ -13,6 +13,8 @@ internal static class RunEach
     {
         if (request.Settings.Any(s => s.Key == each.Setting))
             throw new NotebookException(Fault.Usage, $"'{each.Setting}' is given both to --each and to --set; leave one of them out.");
+        if (request.Inserted is not null)
+            throw new NotebookException(Fault.Usage, "--with shows metrics on trial in one report of a squad; a player's page has reviewed metrics only. Leave out --with or --each.");
         if (each.Setting != AthletePages.Setting)
             throw new NotebookException(Fault.Usage, $"There is no list of values for '{each.Setting}'. --each takes: {AthletePages.Setting} (all athletes with results, or some: {AthletePages.Setting}=TC01,TC05).");
         var pages = AthletePages.Open(request);

@@ -13,17 +13,18 @@ internal static class VerifyCommand
         var season = new Option<string?>("--season") { HelpName = "DIR", Description = "The season folder the report is about. Without it only the file itself is checked." };
         var earlier = new Option<string[]>("--earlier") { HelpName = "DIR", Description = "An earlier season folder the report also rests on. May be given several times, oldest first.", DefaultValueFactory = _ => [] };
         var set = new Option<string[]>("--set") { HelpName = "NAME=VALUE", Description = "A setting the report tells in part only, such as another folder. May be given several times.", DefaultValueFactory = _ => [] };
+        var with = new Option<string[]>("--with") { HelpName = "FILE", Description = "The file with metrics on trial the report was made with. May be given several times.", DefaultValueFactory = _ => [] };
         var notebook = new Option<string?>("--notebook") { HelpName = "FILE", Description = "The notebook the report was made with; notebooks/ and its name without it." };
         var command = new Command("verify", "Recomputes a report and says: same inputs and same numbers, inputs changed, or numbers differ, and which.")
         {
-            report, season, earlier, set, notebook,
+            report, season, earlier, set, with, notebook,
         };
         command.SetAction((parsed, cancellation) =>
         {
             var file = parsed.GetRequiredValue(report);
             var verification = new Verification(screen, Path.GetFileName(file), ReportFile.Read(file));
             return verification.RunAsync(
-                parsed.GetValue(season) is { } folder ? new VerifyOptions(folder, parsed.GetRequiredValue(earlier), parsed.GetRequiredValue(set), parsed.GetValue(notebook)) : null,
+                parsed.GetValue(season) is { } folder ? new VerifyOptions(folder, parsed.GetRequiredValue(earlier), parsed.GetRequiredValue(set), parsed.GetRequiredValue(with), parsed.GetValue(notebook)) : null,
                 cancellation);
         });
         return command;

@@ -19,11 +19,15 @@ internal sealed record InputComparison(IReadOnlyList<string> Changed, IReadOnlyL
     public static InputComparison Of(Proof report, Proof again) => Of(Files(report), Files(again));
 
     /// <summary>Compares with the files of a folder, when the report could not be made again as far as its list of files.</summary>
-    public static InputComparison Of(Proof report, string folder)
+    /// <param name="report">The proof of the report.</param>
+    /// <param name="again">The proof of the one made again.</param>
+    /// <param name="folder">The folder.</param>
+    public static InputComparison Of(Proof report, Proof again, string folder)
     {
         var told = Files(report);
-        var there = told.Keys.Where(f => IsInside(f) && File.Exists(Path.Combine(folder, f)))
+        var there = report.Inputs.Select(i => i.File.Split('#')[0]).Distinct().Where(f => IsInside(f) && File.Exists(Path.Combine(folder, f)))
             .ToDictionary(f => f, f => Digest(Path.Combine(folder, f)), StringComparer.Ordinal);
+        foreach (var file in again.With) there[file.File] = file.Sha256;
         return Of(told, there);
     }
 
@@ -37,7 +41,7 @@ internal sealed record InputComparison(IReadOnlyList<string> Changed, IReadOnlyL
 
     // The sheets of a workbook are one file.
     private static Dictionary<string, string> Files(Proof proof)
-        => proof.Inputs.GroupBy(i => i.File.Split('#')[0], StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Sha256, StringComparer.Ordinal);
+        => proof.Inputs.Concat(proof.With).GroupBy(i => i.File.Split('#')[0], StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.First().Sha256, StringComparer.Ordinal);
 
     // Names come from a file of unknown origin.
     private static bool IsInside(string file) => !Path.IsPathRooted(file) && !file.Split('/', '\\').Contains("..");

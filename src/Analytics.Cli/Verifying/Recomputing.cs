@@ -1,9 +1,11 @@
 using Analytics.Cli.Commands;
 using Analytics.Cli.Progress;
+using Analytics.Cli.Sketching;
 using Analytics.Runner;
 using Analytics.Runner.Files;
 using Analytics.Runner.Proofs;
 using Analytics.Runner.Running;
+using Analytics.Runner.Sources;
 
 namespace Analytics.Cli.Verifying;
 
@@ -20,6 +22,7 @@ internal static class Recomputing
         {
             Notebook = notebook,
             Settings = Settings(proof, notebook, options),
+            Inserted = Inserted(proof, options.With),
             OutFolder = Path.GetTempPath(),
             Library = LibraryName.Text,
             Charts = EarlyStart.Charts,
@@ -27,6 +30,21 @@ internal static class Recomputing
         using var progress = RunProgress.For(screen, Path.GetFileName(notebook));
         return await new NotebookRunner(EarlyStart.Kernel, new ResultFiles(), TimeProvider.System)
             .MakeAsync(request, progress, cancellation: cancellation).ConfigureAwait(false);
+    }
+
+    // Code in a report is for reading; what runs is the file at hand, which is then held against the report's digest.
+    private static InsertedCode? Inserted(Proof proof, IReadOnlyList<string> files)
+    {
+        var inserted = SketchCells.From(files);
+        var given = inserted?.Files.Select(f => PlainLine.Of(f.Name)).ToList() ?? [];
+        // Names in a proof are of unknown origin.
+        var wanted = proof.With.Select(w => PlainLine.Of(w.File)).ToList();
+        if (wanted.Except(given, StringComparer.Ordinal).ToList() is [var missing, ..])
+            throw new NotebookException(Fault.Usage, $"The report was made with the metrics on trial of '{missing}'. Give that file again: --with {missing}");
+        if (given.Except(wanted, StringComparer.Ordinal).ToList() is [var more, ..])
+            throw new NotebookException(Fault.Usage, $"The report was made {(wanted.Count == 0 ? "without metrics on trial" : $"with {string.Join(", ", wanted)} only")}. Leave out --with {more}.");
+        return given.SequenceEqual(wanted, StringComparer.Ordinal) ? inserted
+            : throw new NotebookException(Fault.Usage, $"The report was made with the files in this order: {string.Join(", ", wanted)}. Give --with in this order too.");
     }
 
     private static string Find(string name)

@@ -42,7 +42,7 @@ internal sealed class Verification(Screen screen, string name, ReportFile report
         var again = ReportFile.Parse(Encoding.UTF8.GetString(run.Content.Page), name);
         SayWhatItWasMadeWith(again.Proof);
         var reached = run.Ending == RunEnding.Complete || again.Proof.Inputs.Count > 0;
-        var inputs = reached ? InputComparison.Of(Proof, again.Proof) : InputComparison.Of(Proof, options.Season);
+        var inputs = reached ? InputComparison.Of(Proof, again.Proof) : InputComparison.Of(Proof, again.Proof, options.Season);
         Say(inputs is { IsSame: true, Count: 0 } ? "Inputs: the report lists no files." : inputs.IsSame ? $"Inputs: {Count(inputs.Count, "file")}, all as they were." : $"Inputs changed: {inputs.InWords}.");
         if (run.Failure is { } failure && Proof.Ending == "complete")
         {

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Analytics.Metrics.Bench.Inputs;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
@@ -19,6 +20,7 @@ public sealed class BenchSquad
 {
     private readonly ConditionalWeakTable<Metric, SeasonValues> _values = [];
     private readonly ConditionalWeakTable<MetricSketch, SketchCard> _cards = [];
+    private readonly Lazy<IReadOnlyList<InputField>> _inputs;
 
     /// <summary>Takes a season.</summary>
     /// <param name="profile">The squad with its groups and retest days.</param>
@@ -34,6 +36,7 @@ public sealed class BenchSquad
         ArgumentNullException.ThrowIfNull(library);
         (Profile, Days, Minutes, Rule) = (profile, days, minutes ?? new Dictionary<string, double>(), rule ?? BenchRule.Standard);
         Library = [.. library.Where(m => !m.IsTrial)];
+        _inputs = new(() => InputFields.Of([.. days.SelectMany(d => d)], Library));
     }
 
     /// <summary>The squad.</summary>
@@ -62,6 +65,9 @@ public sealed class BenchSquad
     /// <summary>Rival definitions side by side on the same data.</summary>
     /// <param name="rivals">Two sketches or more, the first one the one to beat.</param>
     public RivalTable Compare(params IReadOnlyList<MetricSketch> rivals) => RivalTable.Of(this, rivals);
+
+    /// <summary>Everything a formula may take in; found once, so that the season is read once for each.</summary>
+    internal IReadOnlyList<InputField> Inputs => _inputs.Value;
 
     /// <summary>A metric over the season, read once.</summary>
     internal SeasonValues Values(Metric metric) => _values.GetValue(metric, m => SeasonValues.Of(m, Days));

@@ -1,6 +1,7 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
+using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
 using Analytics.Statistics.Change;
 
@@ -27,13 +28,16 @@ public sealed record TesterContrast(string First, string Second, MeanChange Shif
 /// <param name="TestersNoted">Different testers noted beside the trials it uses.</param>
 public sealed record Conditions(string? Series, IReadOnlyList<OtherScale> Others, MeanChange? RetestShift, IReadOnlyList<TesterContrast> Testers, int TestersNoted)
 {
-    internal static Conditions Of(BenchSquad squad, SeasonValues values)
+    internal static Conditions Of(BenchSquad squad, MetricSketch sketch, SeasonValues values)
     {
         var days = squad.Days.SelectMany(d => d).Where(d => values.Of(d.AthleteId).Any(v => v.Date == d.Date)).ToList();
         var others = values.NotCompared.Where(n => double.IsFinite(n.Value)).GroupBy(n => n.Series, StringComparer.Ordinal)
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new OtherScale(g.Key, g.Count(), Mean([.. g.Select(n => n.Value - values.Of(n.AthleteId).FirstOrDefault(v => v.Date == n.Date)?.Value).OfType<double>()]))).ToList();
-        var tested = days.SelectMany(d => TesterUsed.Of(values.Metric, d) is { } t ? new[] { (Day: d, Tester: t) } : []).ToList();
+        var tested = new List<(AthleteDay Day, string Tester)>();
+        // Days without some trials are made up: what goes wrong on them is not told, and a formula that never ends on one is left behind.
+        var quiet = values.Metric with { FromTrials = day => sketch.Attempts(day).OfType<TrialValue>() };
+        if (!TimeLimit.Kept(() => tested = [.. days.SelectMany(d => TesterUsed.Of(quiet, d) is { } t ? new[] { (d, t) } : [])], sketch.Limits.MadeUp)) tested = [];
         return new(values.Series, others, values.Reliability(squad.Profile).Shift, Contrasts(squad, values, tested), tested.Select(t => t.Tester).Distinct(StringComparer.OrdinalIgnoreCase).Count());
     }
 

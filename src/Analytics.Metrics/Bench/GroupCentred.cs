@@ -17,11 +17,14 @@ internal sealed record GroupCentred(IReadOnlyList<string> Athletes, int Groups, 
         return new(kept, known.Count, [.. kept.Select(a => number[a])]);
     }
 
-    /// <summary>Values of these athletes less the mean of their group.</summary>
+    // What is left of equal values is rounding.
+    private const double Rounding = 1e-12;
+
+    /// <summary>Values of these athletes less the mean of their group; 0 where only rounding is left.</summary>
     public double[] Centre(Func<string, double> value)
     {
         double[] all = [.. Athletes.Select(value)];
         var means = all.Zip(Of).GroupBy(p => p.Second).ToDictionary(g => g.Key, g => g.Average(p => p.First));
-        return [.. all.Zip(Of, (v, g) => v - means[g])];
+        return [.. all.Zip(Of, (v, g) => Math.Abs(v - means[g]) > Rounding * Math.Abs(v) ? v - means[g] : 0)];
     }
 }

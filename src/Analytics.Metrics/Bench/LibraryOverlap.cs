@@ -46,5 +46,5 @@ public sealed record LibraryOverlap(IReadOnlyList<OverlapRow> Rows, IReadOnlyLis
     }
 
     private static Correlation? Rank(double[] x, double[] y, BenchRule rule)
-        => x.Length >= rule.Fewest && x.Distinct().Skip(1).Any() && y.Distinct().Skip(1).Any() ? Correlation.Spearman(x, y) : null;
+        => x.Length >= rule.Fewest && !Flat.Is(x) && !Flat.Is(y) ? Correlation.Spearman(x, y) : null;
 }

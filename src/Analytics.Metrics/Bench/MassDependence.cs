@@ -22,7 +22,7 @@ public sealed record MassDependence(int N, Correlation Rank, Estimate? Exponent,
             .GroupBy(d => d.AthleteId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Average(d => d.BodyMass!.Value.Kilograms), StringComparer.Ordinal);
         List<string> both = [.. values.Athletes.Where(mass.ContainsKey).Order(StringComparer.Ordinal)];
         double[] m = [.. both.Select(id => mass[id])], y = [.. both.Select(a => values.Of(a)!.Value)];
-        if (both.Count < rule.Fewest || m.Distinct().Count() < 3 || y.Distinct().Count() < 3) return null;
+        if (both.Count < rule.Fewest || m.Distinct().Count() < 3 || y.Distinct().Count() < 3 || Flat.Is(y)) return null;
         var rank = Correlation.Spearman(m, y);
         if (y.Any(v => v <= 0)) return new(both.Count, rank, null, null, null);
         double[] x = Array.ConvertAll(m, Math.Log), z = Array.ConvertAll(y, Math.Log);

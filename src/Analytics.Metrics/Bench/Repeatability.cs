@@ -11,7 +11,7 @@ public enum RepeatKind
     /// <summary>Testing days so close together that nobody truly changed.</summary>
     RetestDays,
 
-    /// <summary>Attempts of one day: an upper bound, the day itself is not repeated.</summary>
+    /// <summary>Attempts of one day: an upper bound, the day itself is not repeated. The ICC is that of their mean, which no best attempt exceeds with normal errors.</summary>
     SameDay,
 
     /// <summary>Occasions weeks apart: a lower bound, players change between them.</summary>
@@ -39,7 +39,7 @@ public sealed record Repeatability(RepeatKind Kind, IntraclassCorrelation? Icc, 
         var retested = profile.Retests.Select(r => RetestRows.Of(values.Metric, values.Series, [r], rule.Fewest))
             .Select(r => r.Rows.Where(row => row.All(v => v.HasValue)).ToList()).MaxBy(r => r.Count) ?? [];
         return Try(RepeatKind.RetestDays, retested, IccForm.ConsistencySingle, rule)
-            ?? Try(RepeatKind.SameDay, SameDay(values), IccForm.OneWaySingle, rule)
+            ?? Try(RepeatKind.SameDay, SameDay(values), IccForm.OneWayMean, rule)
             ?? Try(RepeatKind.Occasions, Apart(profile, values), IccForm.ConsistencySingle, rule)
             ?? new(RepeatKind.None, null, 0, []);
     }
@@ -51,7 +51,7 @@ public sealed record Repeatability(RepeatKind Kind, IntraclassCorrelation? Icc, 
         return new(kind, Correlate(rows, form), rows.Count, [.. without.Select(r => Correlate(r, form))]);
     }
 
-    private static bool Varies(List<IReadOnlyList<double?>> rows) => rows.SelectMany(r => r).Distinct().Skip(1).Any();
+    private static bool Varies(List<IReadOnlyList<double?>> rows) => !Flat.Is(rows.SelectMany(r => r).OfType<double>());
 
     private static IntraclassCorrelation Correlate(List<IReadOnlyList<double?>> rows, IccForm form) => IntraclassCorrelation.Of(TrialTable.FromRows(rows), form);
 

@@ -48,8 +48,11 @@ public sealed record RivalTable(IReadOnlyList<Rival> Rivals)
         if (RetestColumns.Fullest(squad, first) is not { } days) return null;
         var both = days.Athletes.Select(a => (A: days.Pair(first, a), B: days.Pair(rival, a))).Where(p => p.B is not null).Select(p => (A: p.A!.Value, B: p.B!.Value)).ToList();
         if (both.Count < squad.Rule.Fewest) return null;
-        var draws = Bootstrap.OfRows(both.Count, rows => Icc(rows, i => both[i].B) - Icc(rows, i => both[i].A), new() { Resamples = 2000 });
-        return double.IsNaN(draws.Estimate) ? null : new(both.Count, draws.Estimate, draws.Interval(BootstrapMethod.Percentile).Limits);
+        double Difference(ReadOnlySpan<int> rows) => Icc(rows, i => both[i].B) - Icc(rows, i => both[i].A);
+        // Without any spread there is no ICC, and nothing to resample.
+        if (Flat.Is(both.SelectMany(p => new[] { p.A.First, p.A.Second })) || Flat.Is(both.SelectMany(p => new[] { p.B.First, p.B.Second })) || double.IsNaN(Difference([.. Enumerable.Range(0, both.Count)]))) return null;
+        var draws = Bootstrap.OfRows(both.Count, Difference, new() { Resamples = 2000 });
+        return new(both.Count, draws.Estimate, draws.Interval(BootstrapMethod.Percentile).Limits);
     }
 
     private static double Icc(ReadOnlySpan<int> rows, Func<int, (double First, double Second)> pair)

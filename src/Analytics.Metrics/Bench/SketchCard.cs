@@ -5,7 +5,7 @@ using Analytics.Metrics.Sketching;
 namespace Analytics.Metrics.Bench;
 
 /// <summary>Everything that is asked of a sketched metric, answered from one season. Each part is worked out when it is first asked for: a verdict needs only a few.</summary>
-public sealed class SketchCard
+public sealed record SketchCard
 {
     private readonly Lazy<OccasionValues?> _own;
     private readonly Lazy<IReadOnlyList<GroupDistribution>> _groups;
@@ -34,7 +34,7 @@ public sealed class SketchCard
         _mass = new(() => _own.Value is { } own ? MassDependence.Of(own, Occasion!, squad.Days.SelectMany(d => d), squad.Rule) : null);
         _overlap = new(() => Occasion is null ? null : LibraryOverlap.Of(squad, Values, Occasion));
         _movement = new(() => SeasonMovement.Of(squad, Values, Quality));
-        _conditions = new(() => Conditions.Of(squad, Values));
+        _conditions = new(() => Conditions.Of(squad, sketch, Values));
         _error = new(() => PropagatedError.Of(squad, sketch, Values, Quality));
         _cost = new(() => SketchCost.Of(sketch, Error.Measures, squad.Minutes));
         _verdict = new(() => SketchVerdict.Of(_own.Value?.Count ?? 0, Repeats, _overlap, squad.Rule));
@@ -42,49 +42,49 @@ public sealed class SketchCard
     }
 
     /// <summary>The sketch.</summary>
-    public MetricSketch Sketch { get; }
+    public MetricSketch Sketch { get; internal init; }
 
     /// <summary>Its values over the season, on one scale.</summary>
-    public SeasonValues Values { get; }
+    public SeasonValues Values { get; internal init; }
 
     /// <summary>The occasion on which most players have a value; null without any. Groups, ends, mass and overlap are of it.</summary>
-    public SeasonPeriod? Occasion { get; }
+    public SeasonPeriod? Occasion { get; internal init; }
 
     /// <summary>How it lies in each group.</summary>
-    public IReadOnlyList<GroupDistribution> Groups => _groups.Value;
+    public IReadOnlyList<GroupDistribution> Groups { get => _groups.Value; internal init => _groups = new(value); }
 
     /// <summary>Floor and ceiling.</summary>
-    public EndPile Ends => _ends.Value;
+    public EndPile Ends { get => _ends.Value; internal init => _ends = new(value); }
 
     /// <summary>How well it returns.</summary>
-    public Repeatability Repeats => _repeats.Value;
+    public Repeatability Repeats { get => _repeats.Value; internal init => _repeats = new(value); }
 
     /// <summary>Typical error, detectable against worthwhile change, advice.</summary>
-    public TestQuality Quality => _quality.Value;
+    public TestQuality Quality { get => _quality.Value; internal init => _quality = new(value); }
 
     /// <summary>Dependence on body mass; null with too few players or no spread.</summary>
-    public MassDependence? Mass => _mass.Value;
+    public MassDependence? Mass { get => _mass.Value; internal init => _mass = new(value); }
 
     /// <summary>What it says beside the library's metrics; null without values.</summary>
-    public LibraryOverlap? Overlap => _overlap.Value;
+    public LibraryOverlap? Overlap { get => _overlap.Value; internal init => _overlap = new(value); }
 
     /// <summary>Whether it moves over the season; null when nobody was tested on two occasions.</summary>
-    public SeasonMovement? Movement => _movement.Value;
+    public SeasonMovement? Movement { get => _movement.Value; internal init => _movement = new(value); }
 
     /// <summary>Dependence on scale, day and tester.</summary>
-    public Conditions Conditions => _conditions.Value;
+    public Conditions Conditions { get => _conditions.Value; internal init => _conditions = new(value); }
 
     /// <summary>Error carried from the inputs beside the error observed.</summary>
-    public PropagatedError Error => _error.Value;
+    public PropagatedError Error { get => _error.Value; internal init => _error = new(value); }
 
     /// <summary>What it costs.</summary>
-    public SketchCost Cost => _cost.Value;
+    public SketchCost Cost { get => _cost.Value; internal init => _cost = new(value); }
 
     /// <summary>The verdict.</summary>
-    public SketchVerdict Verdict => _verdict.Value;
+    public SketchVerdict Verdict { get => _verdict.Value; internal init => _verdict = new(value); }
 
     /// <summary>All weak points, weightiest first.</summary>
-    public IReadOnlyList<WeakPoint> Weak => _weak.Value;
+    public IReadOnlyList<WeakPoint> Weak { get => _weak.Value; internal init => _weak = new(value); }
 
     /// <summary>The three weakest points.</summary>
     public IReadOnlyList<WeakPoint> Weakest => [.. Weak.Take(3)];

@@ -9,7 +9,7 @@ namespace Analytics.Metrics.Bench;
 public sealed record SketchCost(double ExtraMinutes, IReadOnlyList<TestCost> Tests)
 {
     internal static SketchCost Of(MetricSketch sketch, IReadOnlyList<string> measures, IReadOnlyDictionary<string, double> own)
-        {
+    {
         var all = measures.Select(id => TestMinutes.Of(id, own)).OfType<TestCost>().DistinctBy(c => c.Test).ToList();
         // A gate of a sprint is the sprint over again.
         return new(sketch.Minutes ?? 0, [.. all.Where(c => !c.IsDerived || !all.Exists(o => !o.IsDerived && o.Test.StartsWith(c.Test, StringComparison.Ordinal)))]);

@@ -10,7 +10,7 @@ internal static class VerdictReason
     /// <summary>The same with an overlap that is worked out only where it decides.</summary>
     public static (BenchVerdict Kind, string Why) Of(int athletes, Repeatability repeats, Lazy<LibraryOverlap?> lazyOverlap, BenchRule rule)
     {
-        if (athletes < rule.Fewest) return (BenchVerdict.NoValues, $"{athletes} players have a value; {rule.Fewest} are needed.");
+        if (athletes < rule.Fewest) return (BenchVerdict.NoValues, $"{(athletes switch { 0 => "No player has a value", 1 => "One player has a value", _ => $"{athletes} players have a value" })}; {rule.Fewest} are needed.");
         if (repeats.Interval is { } icc && icc.Low <= 0)
         {
             var figure = Text(repeats.Value!.Value, icc);

@@ -4,12 +4,12 @@ using Analytics.Statistics;
 
 namespace Analytics.Metrics.Bench;
 
-/// <summary>Finds what is weak about a metric on the evidence of a card, weightiest first. There is always something: a sketch is not reviewed.</summary>
+/// <summary>Finds what is weak about a metric on the evidence of a card, weightiest first. There are always three: one squad, not held against play, not reviewed.</summary>
 internal static class WeakPoints
 {
     public static IReadOnlyList<WeakPoint> Of(SketchCard card, BenchRule rule) =>
     [
-        .. Repeats(card, rule).Concat(Size(card)).Concat(Overlap(card)).Concat(Values(card)).Concat(Mass(card)).Concat(Moves(card)).Concat(Setting(card)).Concat(Formula(card))
+        .. Repeats(card, rule).Concat(Size(card)).Concat(Overlap(card, rule)).Concat(Values(card)).Concat(Mass(card)).Concat(Moves(card)).Concat(Setting(card)).Concat(Formula(card))
             .OrderByDescending(p => p.Weight).ThenBy(p => p.What, StringComparer.Ordinal),
     ];
 
@@ -34,10 +34,10 @@ internal static class WeakPoints
             yield return new(Math.Clamp(Math.Log2(sees / matters) / 5, 0, 0.9), "too coarse for one player", F($"Between two single test days a player must change by {sees / matters:0.0} times what matters before it is seen. Use it for groups, or average days."));
     }
 
-    private static IEnumerable<WeakPoint> Overlap(SketchCard card)
+    private static IEnumerable<WeakPoint> Overlap(SketchCard card, BenchRule rule)
     {
         if (card.Overlap is not { } overlap) yield break;
-        if (overlap.Own is { Value: { } share, Interval: { } i } && i.Low < BenchRule.Standard.OwnShareSmall)
+        if (overlap.Own is { Value: { } share, Interval: { } i } && i.Low < rule.OwnShareSmall)
             yield return new(Math.Clamp(1 - share, 0, 1) * 0.95, "little of its own", F($"{100 * share:0} % ({100 * i.Low:0} to {100 * i.High:0} %) of what returns is not in {string.Join(" and ", overlap.BestTwo.Select(m => m.Label))}."));
         else if (overlap.Rows is [{ Size: > 0.6 } row, ..])
             yield return new(row.Size * row.Size * 0.9, "much like a library metric", F($"Ranks players of a group much as {row.Metric.Label} does (rank correlation {(row.WithinGroups ?? row.Squad).Value:0.00})."));
@@ -91,6 +91,7 @@ internal static class WeakPoints
         if (card.Error is { IsLarge: true, IsExplained: false }) yield return new(0.45, "error not understood", card.Error.Explanation);
         if (card.Sketch.Sources.Count == 0) yield return new(0.12, "no published source", "No study stands behind the formula.");
         yield return new(0.11, "one squad", "Tried on this squad only.");
+        yield return new(0.105, "not held against play", "Nobody has asked yet whether a better value goes with better play.");
         yield return new(0.10, "not reviewed", "Nobody else has looked at the formula.");
     }
 

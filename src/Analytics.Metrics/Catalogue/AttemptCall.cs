@@ -21,7 +21,7 @@ internal sealed record AttemptCall(Trial? Trial, AthleteDay Day, Func<AthleteDay
     // Only asked where the mass is old: a formula that does not change with it does not use it.
     private bool UsesBodyMass(AnyQuantity value)
     {
-        if (BodyMassAge.Remark(Day) is null) return false;
-        return ScalesUsed.Differs(value, Value, Day with { BodyMass = Day.BodyMass!.Value * 1.1 });
+        if (Day.BodyMass is not { } mass || BodyMassAge.Remark(Day) is null) return false;
+        return ScalesUsed.Differs(value, Value, Day with { BodyMass = mass * 1.1 });
     }
 }

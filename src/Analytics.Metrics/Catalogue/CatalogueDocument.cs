@@ -50,7 +50,7 @@ public static class CatalogueDocument
         Line(text, $"{m.Meaning}\n");
         Line(text, $"- Formula: {m.Formula}.");
         Line(text, $"- Value of the day: {Words(m.Rule)}.{(m.RuleReason.Length > 0 ? " " + m.RuleReason : "")}");
-        Line(text, $"- Plausible: {Number(m.PlausibleLow)} to {Number(m.PlausibleHigh)} {m.Unit}. Decimals shown: {m.Decimals}.");
+        Line(text, $"- Plausible: {Number(m.PlausibleLow)} to {Number(m.PlausibleHigh)}{(m.Unit == "1" ? "" : " " + m.Unit)}. Decimals shown: {m.Decimals}.");
         Line(text, $"- Typical error when the season has no retest: {Words(m.PublishedError, m.Unit)}.");
         Line(text, $"- Sources: {(m.Sources.Count > 0 ? string.Join(", ", m.Sources) : "common practice, no source")}.");
     }

@@ -11,7 +11,7 @@ namespace Analytics.Metrics.Catalogue;
 public static class MetricCatalogue
 {
     /// <summary>All metrics; identifiers are unique.</summary>
-    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. StrengthMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All, .. SprintMetrics.All, .. TurnMetrics.All, .. ContactMetrics.All];
+    public static IReadOnlyList<Metric> All { get; } = [.. BodyMetrics.All, .. StrengthMetrics.All, .. JumpMetrics.All, .. PowerMetrics.All, .. SprintMetrics.All, .. TurnMetrics.All, .. ContactMetrics.All, .. AddedMetrics.All];
 
     /// <summary>The metric with this identifier.</summary>
     /// <param name="id">Identifier.</param>

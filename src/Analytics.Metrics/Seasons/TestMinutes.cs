@@ -1,3 +1,5 @@
+using Analytics.Metrics.Catalogue;
+
 namespace Analytics.Metrics.Seasons;
 
 /// <summary>What a test costs in squad time.</summary>
@@ -68,8 +70,20 @@ public static class TestMinutes
         ArgumentNullException.ThrowIfNull(metricId);
         ArgumentNullException.ThrowIfNull(own);
         var usual = s_usual.TryGetValue(metricId, out var found) ? found : ((string Test, double Minutes)?)null;
-        if (own.TryGetValue(metricId, out var minutes)) return new(usual?.Test ?? s_derived.GetValueOrDefault(metricId, metricId), minutes, "set in season.json", IsDerived: false);
+        var added = AddedMetrics.Entries.FirstOrDefault(e => e.Metric.Id == metricId);
+        if (own.TryGetValue(metricId, out var minutes)) return new(usual?.Test ?? s_derived.GetValueOrDefault(metricId) ?? added?.Test ?? metricId, minutes, "set in season.json", IsDerived: false);
         if (usual is { } u) return new(u.Test, u.Minutes, UsualBasis, IsDerived: false);
-        return s_derived.TryGetValue(metricId, out var from) ? new(from, 0, "worked out of another test", IsDerived: true) : null;
+        if (added is not null) return Of(added);
+        return s_derived.TryGetValue(metricId, out var from) ? Derived(from) : null;
     }
+
+    /// <summary>Cost of a metric that began as a sketch.</summary>
+    /// <param name="added">The metric with its author's figure.</param>
+    public static TestCost Of(AddedMetric added)
+    {
+        ArgumentNullException.ThrowIfNull(added);
+        return added.Minutes > 0 ? new(added.Test, added.Minutes, "estimated by its author", IsDerived: false) : Derived(added.Test);
+    }
+
+    private static TestCost Derived(string from) => new(from, 0, "worked out of another test", IsDerived: true);
 }

@@ -14,20 +14,24 @@ public sealed partial record MetricSketch
 {
     private readonly Lazy<SketchRun> _run;
     private readonly Lazy<Metric> _metric;
+    private readonly Lazy<string?> _fault;
 
     internal MetricSketch()
     {
         _run = new(() => new SketchRun(this));
         _metric = new(Make);
+        _fault = new(() => SketchFault.Of(this));
     }
 
     // A copy with other choices has its own run.
     private MetricSketch(MetricSketch from)
     {
         (Id, Label, Unit, Better, Low, High, Rule, RuleReason) = (from.Id, from.Label, from.Unit, from.Better, from.Low, from.High, from.Rule, from.RuleReason);
-        (Quality, Decimals, Meaning, Sources, Minutes, Written, MakeFormula, Kind, Limits) = (from.Quality, from.Decimals, from.Meaning, from.Sources, from.Minutes, from.Written, from.MakeFormula, from.Kind, from.Limits);
+        (Quality, Decimals, Meaning, Formula, Sources, Minutes, Written, MakeFormula, Kind, Limits)
+            = (from.Quality, from.Decimals, from.Meaning, from.Formula, from.Sources, from.Minutes, from.Written, from.MakeFormula, from.Kind, from.Limits);
         _run = new(() => new SketchRun(this));
         _metric = new(Make);
+        _fault = new(() => SketchFault.Of(this));
     }
 
     /// <summary>Identifier, lower case with underscores; must not be that of a library metric.</summary>
@@ -57,11 +61,14 @@ public sealed partial record MetricSketch
     /// <summary>The quality it is meant to speak about.</summary>
     public Quality Quality { get; init; } = Quality.ExplosivePower;
 
-    /// <summary>Decimals shown; null for three figures of a value in the middle of the believed range.</summary>
+    /// <summary>Decimals shown; null for three figures of the usual size: half way between the sizes of the lowest and the highest value believed.</summary>
     public int? Decimals { get; init; }
 
     /// <summary>What it measures, in one plain sentence.</summary>
     public string Meaning { get; init; } = "";
+
+    /// <summary>The formula in words, symbols with units, for example <c>s / H; s jump distance [m], H stature [m]</c>; empty for the line of C#.</summary>
+    public string Formula { get; init; } = "";
 
     /// <summary>Keys into docs/references.md; empty for an own idea.</summary>
     public IReadOnlyList<string> Sources { get; init; } = [];
@@ -85,13 +92,13 @@ public sealed partial record MetricSketch
     public Metric Metric => _metric.Value;
 
     /// <summary>What is wrong with the sketch itself, so that it has no values at all, in words that say what to do; null when nothing.</summary>
-    public string? Fault => SketchFault.Of(this);
+    public string? Fault => _fault.Value;
 
     /// <summary>What went wrong in the formula so far, by athlete and day; complete for the days the metric was asked for.</summary>
-    public IReadOnlyList<SketchTrouble> Troubles => _run.Value.Troubles;
+    public IReadOnlyList<SketchTrouble> Troubles => Fault is null ? _run.Value.Troubles : [];
 
     /// <summary>Whether the formula was given up because it is too slow.</summary>
-    public bool IsGivenUp => _run.Value.IsGivenUp;
+    public bool IsGivenUp => Fault is null && _run.Value.IsGivenUp;
 
     /// <summary>The same idea with the best attempt as the value of the day.</summary>
     /// <param name="id">Identifier of the copy; null for this one's with <c>_best</c>.</param>
@@ -108,12 +115,12 @@ public sealed partial record MetricSketch
     public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
 
     /// <summary>The attempts of a day in order, null where one gives no value.</summary>
-    internal IReadOnlyList<TrialValue?> Attempts(AthleteDay day) => _run.Value.Attempts(day);
+    internal IReadOnlyList<TrialValue?> Attempts(AthleteDay day) => Fault is null ? _run.Value.Attempts(day) : [];
 
     /// <summary>The numbers of a day's attempts in order, null where one gives none.</summary>
-    internal IReadOnlyList<double?> Numbers(AthleteDay day) => _run.Value.Numbers(day);
+    internal IReadOnlyList<double?> Numbers(AthleteDay day) => Fault is null ? _run.Value.Numbers(day) : [];
 
-    [GeneratedRegex("^[a-z][a-z0-9]*(_[a-z0-9]+)*$")]
+    [GeneratedRegex("^[a-z][a-z0-9]*(_[a-z0-9]+)*\\z")]
     internal static partial Regex IdForm();
 
     private Metric Make() => new()
@@ -121,7 +128,7 @@ public sealed partial record MetricSketch
         Id = Id,
         Label = Label,
         Unit = Unit,
-        Decimals = Decimals ?? Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Max(Math.Abs(Low + High) / 2, 1e-9))), 0, 6),
+        Decimals = Decimals ?? Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Max((Math.Abs(Low) + Math.Abs(High)) / 2, 1e-9))), 0, 6),
         Better = Better,
         Quality = Quality,
         Rule = Rule,
@@ -130,7 +137,7 @@ public sealed partial record MetricSketch
         PlausibleLow = Low,
         PlausibleHigh = High,
         Meaning = Meaning.Length > 0 ? Meaning : "Not said yet.",
-        Formula = FormulaText.OneLine(Written),
+        Formula = Formula.Length > 0 ? Formula : FormulaText.OneLine(Written),
         Sources = Sources,
         IsTrial = true,
     };

@@ -65,7 +65,7 @@ internal sealed class SketchRun(MetricSketch sketch)
 
         var found = new List<(TroubleKind Kind, string Message)>();
         var values = new List<TrialValue>();
-        if (!Ends(() => Fill(day, values, found)))
+        if (!TimeLimit.Kept(() => Fill(day, values, found), sketch.Limits.OneDay))
         {
             Interlocked.Increment(ref _slow);
             Tell(day, TroubleKind.Slow, FormattableString.Invariant($"the formula took longer than the {sketch.Limits.OneDay.TotalSeconds:0.###} s allowed for one player's day."));
@@ -74,14 +74,6 @@ internal sealed class SketchRun(MetricSketch sketch)
 
         foreach (var (kind, message) in found) Tell(day, kind, message);
         return values;
-    }
-
-    private bool Ends(Action work)
-    {
-        // On a thread of its own, so that a formula that never ends can be left behind.
-        if (sketch.Limits.OneDay != Timeout.InfiniteTimeSpan) return Task.Run(work).Wait(sketch.Limits.OneDay);
-        work();
-        return true;
     }
 
     private void Fill(AthleteDay day, List<TrialValue> values, List<(TroubleKind Kind, string Message)> found)

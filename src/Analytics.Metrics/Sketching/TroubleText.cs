@@ -15,7 +15,7 @@ internal static class TroubleText
         InvalidOperationException e when e.Message.Contains("Sequence contains no", StringComparison.Ordinal) => (TroubleKind.Missing, "the formula takes the first, best or mean of an empty list. Return null when there is no such trial."),
         DivideByZeroException => (TroubleKind.NotFinite, NotFinite),
         ArgumentOutOfRangeException e when e.Message.Contains("needs a divisor other than 0", StringComparison.Ordinal) => (TroubleKind.NotFinite, NotFinite),
-        KeyNotFoundException => (TroubleKind.Failed, exception.Message),
+        KeyNotFoundException => (TroubleKind.Failed, $"{char.ToLowerInvariant(exception.Message[0])}{FormulaText.OneLine(exception.Message[1..])}"),
         _ => (TroubleKind.Failed, $"the formula failed: {FormulaText.OneLine(exception.Message).TrimEnd('.')} ({exception.GetType().Name})."),
     };
 }

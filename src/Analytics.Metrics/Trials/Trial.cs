@@ -12,7 +12,10 @@ public abstract record Trial
     /// <summary>Number of the attempt, from 1.</summary>
     public int Attempt { get; init; } = 1;
 
-    /// <summary>Who took the test, as noted; null when it was not noted.</summary>
+    /// <summary>
+    /// Who took the test: initials, a number or a short word; null when not noted, and for <see cref="ContactTrial"/>, whose rows are readings of film. As written: compare with case ignored
+    /// (<see cref="StringComparer.OrdinalIgnoreCase"/>). May be a person's name; a season shared without names has "tester 1", "tester 2" instead.
+    /// </summary>
     public string? Tester { get; init; }
 
     /// <summary>Where the attempt was read; null for a trial made in code.</summary>

@@ -1,5 +1,6 @@
 using System.Text;
 using Analytics.Notebooks.Look;
+using Analytics.Notebooks.OnTrial;
 
 namespace Analytics.Notebooks.Tables;
 
@@ -10,7 +11,7 @@ internal static class TextGrid
 
     public static string Of(IReadOnlyList<string> heads, IReadOnlyList<bool> flushRight, IEnumerable<IReadOnlyList<string>> rows)
     {
-        var lines = rows.Prepend(heads).Select(r => r.Select(c => OutsideText.Cut(OutsideText.Visible(c), WidestColumn)).ToArray()).ToList();
+        var lines = rows.Prepend(heads).Select(r => r.Select(c => TrialMark.Cut(OutsideText.Visible(c), WidestColumn)).ToArray()).ToList();
         var widths = heads.Select((_, i) => lines.Max(l => l[i].Length)).ToArray();
         var text = new StringBuilder();
         for (var i = 0; i < lines.Count; i++)

@@ -7,7 +7,7 @@ internal static class CautionLines
 {
     public static Block Of(DayContext day)
     {
-        var doubtful = ResultTables.Strength.Select(day.Metric).OfType<Analytics.Metrics.Catalogue.Metric>()
+        var doubtful = PlayerTable.Strength.Columns(day.Metrics)
             .SelectMany(m => day.Standing(m).Day.Values).Where(v => v.Doubts.Count > 0).Select(v => v.AthleteId).Distinct().Count();
         return new Cautions(
             "These estimates support a qualified coach's judgement; they are not medical advice and predict no injury. Local rules and licensed staff come first.",

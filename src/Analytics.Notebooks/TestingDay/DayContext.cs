@@ -1,6 +1,8 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
+using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.Units;
 using Analytics.Season;
 
@@ -15,14 +17,16 @@ internal sealed class DayContext
     private readonly Dictionary<string, AthleteDay> _today;
     private readonly Lazy<SquadNeeds> _needs;
 
-    public DayContext(SeasonData season, DayChoice choice, int? fewestInGroup = null)
+    public DayContext(SeasonData season, DayChoice choice, int? fewestInGroup = null, TrialMetrics? trials = null)
     {
+        Choice = choice;
+        OnTrial = trials ?? TrialMetrics.None;
         Season = season;
         Today = choice.Today;
         Before = choice.Before;
         _athletes = season.Athletes.ToDictionary(a => a.Id, StringComparer.Ordinal);
         _today = Today.Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal);
-        Metrics = SquadSetup.Metrics(season.Days, Before is null ? [Today.Athletes] : [Before.Athletes, Today.Athletes]);
+        Metrics = [.. SquadSetup.Metrics(season.Days, Before is null ? [Today.Athletes] : [Before.Athletes, Today.Athletes]), .. OnTrial.Metrics];
         Groups = [.. season.Athletes.Select(a => a.Group).Distinct()];
         Profile = SquadSetup.Profile(season, season.Athletes);
         if (fewestInGroup is { } fewest) Profile = Profile with { MinimumGroup = fewest };
@@ -38,6 +42,12 @@ internal sealed class DayContext
     public Season.TestingDay Today { get; }
 
     public Season.TestingDay? Before { get; }
+
+    /// <summary>Both days.</summary>
+    public DayChoice Choice { get; }
+
+    /// <summary>The metrics on trial.</summary>
+    public TrialMetrics OnTrial { get; }
 
     /// <summary>Why nothing is compared; only asked when there is no day before.</summary>
     public bool IsFirst => Season.Days.All(d => d.Date >= Today.Date);
@@ -57,6 +67,10 @@ internal sealed class DayContext
         .Select(a => (a.Id, Status: StatusOf(a)))
         .Where(a => a.Status is not null and not "limited")
         .ToDictionary(a => a.Id, a => a.Status!, StringComparer.Ordinal);
+
+    /// <summary>The same day with metrics on trial besides.</summary>
+    public DayContext With(IEnumerable<MetricSketch> sketches)
+        => new(Season, Choice, trials: OnTrial.And(sketches, SquadSetup.DaysLookedAt(Season, Before is null ? [Today] : [Before, Today])));
 
     // The first test of a quality speaks for it in the needs; the later ones may object.
     private static readonly List<string> NeedOrder =

@@ -11,21 +11,15 @@ namespace Analytics.Notebooks.TestingDay;
 /// <summary>Every player's results with the change since the day before: strength, jumps, sprints.</summary>
 internal static class ResultTables
 {
-    public static readonly string[] Strength = ["back_squat_1rm", "back_squat_relative", "bench_press_1rm", "power_clean_1rm"];
-    public static readonly string[] Jumping = ["cmj_height", "cmj_peak_power", "sj_height", "drop_jump_rsi", "hurdle_rsi", "standing_long_jump", "throw_overhead_back", "throw_seated_chest", "throw_standing_chest", "stair_power"];
-    public static readonly string[] Sprinting = ["body_mass", "sprint_10yd", "sprint_10m", "sprint_40yd", "sprint_40m", "max_speed", "acceleration_time_constant", "momentum_10yd", "pro_agility", "agility_505"];
-
-    /// <summary>Filmed contact.</summary>
-    public static readonly string[] Contact = ["contact_time", "contact_shin_lean", "contact_trunk_lean", "contact_speed", "contact_momentum", "contact_trunk_change"];
-
     public const string Title = "Results by player";
 
     /// <summary>Whether a metric has a column in one of the tables.</summary>
-    public static bool Holds(Metric metric) => Strength.Contains(metric.Id) || Jumping.Contains(metric.Id) || Sprinting.Contains(metric.Id) || Contact.Contains(metric.Id);
+    public static bool Holds(Metric metric) => PlayerTable.Of(metric) is not null;
 
-    public static Block Of(DayContext day, string caption, IEnumerable<string> ids)
+    public static Block Of(DayContext day, PlayerTable which)
     {
-        var columns = ids.Select(day.Metric).OfType<Metric>().Select(m => (Metric: m, Day: day.Standing(m).Day)).Where(c => c.Day.Values.Count > 0).ToList();
+        var caption = which.Caption;
+        var columns = which.Columns(day.Metrics).Select(m => (Metric: m, Day: day.Standing(m).Day)).Where(c => c.Day.Values.Count > 0).ToList();
         var athletes = day.Season.Athletes.Where(a => columns.Any(c => c.Day.For(a.Id) is not null)).ToList();
         if (athletes.Count == 0) return new Note($"{caption}: no results today.");
         var table = DataTable.Of(caption, athletes, t =>

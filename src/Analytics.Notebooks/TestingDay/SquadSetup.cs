@@ -27,6 +27,10 @@ internal static class SquadSetup
         return [.. SquadGates.Of([.. MetricCatalogue.All.Select(m => sprints.GetValueOrDefault(m.Id, m))], shown)];
     }
 
+    /// <summary>The athletes' days a report of these days looks at: those of the season's retests tell the error.</summary>
+    public static IEnumerable<AthleteDay> DaysLookedAt(SeasonData season, IEnumerable<Season.TestingDay> shown)
+        => shown.Concat(season.Days.Where(d => season.Settings.Retests.Any(r => d.Date == r.First || d.Date == r.Second))).OrderBy(d => d.Date).SelectMany(d => d.Athletes).Distinct();
+
     private static RepeatDays? Pair(SeasonData season, RetestPair pair)
         => season.Days.FirstOrDefault(d => d.Date == pair.First) is { } first && season.Days.FirstOrDefault(d => d.Date == pair.Second) is { } second
             ? RepeatDays.Pair(first.Athletes, second.Athletes) : null;

@@ -10,10 +10,11 @@ internal static class StandingBlock
 {
     public static Block Of(DayContext day)
     {
-        if (day.Headlines.Count == 0)
+        Metric[] shown = [.. day.Headlines, .. day.OnTrial.Metrics.Where(m => day.Standing(m).Day.Values.Count > 0)];
+        if (shown.Length == 0)
             return new Section("Where each group stands", "No headline measure was taken today from enough players to compare.");
         var before = day.Before is null ? null : Words.ShortDate(day.Before.Date);
-        var panels = day.Headlines.Select(m => Panel(day, m));
+        var panels = shown.Select(m => Panel(day, m));
         return new Section("Where each group stands",
             "Every dot is a player, the bar is the middle player of the group today" + (before is null ? "." : $", the ring its middle on {Words.ShortDate(day.Before!.Date)}."),
             new StripPlot(panels, before));

@@ -1,6 +1,8 @@
 using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
 using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Season;
 
 namespace Analytics.Notebooks.TestingDay;
@@ -31,15 +33,28 @@ public sealed class TestingDayReport
         return new(new DayContext(season, DayChoice.From(season, day, since)));
     }
 
+    /// <summary>
+    /// The same report with metrics on trial besides: in the pictures, the changes, a table of their own and the methods, marked there. The answers at the
+    /// top and the needs stay with reviewed metrics, and no number of theirs changes. One that fails is told under the head and stops nothing.
+    /// </summary>
+    /// <param name="sketches">Sketches, in the order they are to stand.</param>
+    public TestingDayReport With(params MetricSketch[] sketches)
+    {
+        ArgumentNullException.ThrowIfNull(sketches);
+        return new(_day.With(sketches));
+    }
+
     /// <summary>The season as read.</summary>
     public SeasonData Season => _day.Season;
 
     /// <summary>Title, club, who and when.</summary>
-    public Block Head() => new ReportHead(
-        $"Testing day, {Words.Date(_day.Today.Date)}",
-        _day.Season.Settings.Club,
-        $"{Words.PlayersOf(SquadAnswer.Tested(_day), _day.Season.Athletes.Count)} tested"
-        + (_day.Before is null ? "" : $", compared with {Words.ShortDate(_day.Before.Date)}"));
+    public Block Head() => TrialNotes.Under(
+        new ReportHead(
+            $"Testing day, {Words.Date(_day.Today.Date)}",
+            _day.Season.Settings.Club,
+            $"{Words.PlayersOf(SquadAnswer.Tested(_day), _day.Season.Athletes.Count)} tested"
+            + (_day.Before is null ? "" : $", compared with {Words.ShortDate(_day.Before.Date)}")),
+        _day.OnTrial, "The answers below and the needs", _day.Name, Words.ShortDate);
 
     /// <summary>The three answers a head coach needs.</summary>
     public Block Answers() => new Answers(SquadAnswer.Of(_day), PlayerAnswer.Of(_day), NeedAnswer.Of(_day));
@@ -51,7 +66,7 @@ public sealed class TestingDayReport
     public Block WhereGroupsStand() => StandingBlock.Of(_day);
 
     /// <summary>Who changed since the day before, in the headline measures.</summary>
-    public Block WhoChanged() => ChangeBlock.Of(_day, _day.Headlines);
+    public Block WhoChanged() => ChangeBlock.Of(_day, [.. _day.Headlines, .. _day.OnTrial.Metrics]);
 
     /// <summary>Who changed since the day before, in measures of your choice.</summary>
     /// <param name="metrics">Metric identifiers, see docs/metrics.md.</param>
@@ -63,19 +78,26 @@ public sealed class TestingDayReport
     public Block WhatPlayersCarry() => MomentumBlock.Of(_day);
 
     /// <summary>Every player's results: strength, jumps and power, sprint and momentum.</summary>
-    public Block Results() => new Section(ResultTables.Title, "Folded on a screen, open in print.", StrengthTable(), JumpTable(), SprintTable(), _day.Today.Athletes.Any(a => a.Of<ContactTrial>().Any()) ? ContactTable() : new Together());
+    public Block Results() => new Section(ResultTables.Title, "Folded on a screen, open in print.", [
+            StrengthTable(), JumpTable(), SprintTable(),
+            _day.Today.Athletes.Any(a => a.Of<ContactTrial>().Any()) ? ContactTable() : new Together(),
+            .. _day.OnTrial.Metrics.Count > 0 ? [TrialTable()] : Array.Empty<Block>(),
+        ]);
 
     /// <summary>Strength of every player.</summary>
-    public Block StrengthTable() => ResultTables.Of(_day, "Strength", ResultTables.Strength);
+    public Block StrengthTable() => ResultTables.Of(_day, PlayerTable.Strength);
 
     /// <summary>Jumps, throws and stairs of every player.</summary>
-    public Block JumpTable() => ResultTables.Of(_day, "Jumping and power", ResultTables.Jumping);
+    public Block JumpTable() => ResultTables.Of(_day, PlayerTable.Jumping);
 
     /// <summary>Sprints, speed, momentum and change of direction of every player.</summary>
-    public Block SprintTable() => ResultTables.Of(_day, "Sprint and momentum", ResultTables.Sprinting);
+    public Block SprintTable() => ResultTables.Of(_day, PlayerTable.Sprinting);
 
     /// <summary>Filmed contact of every player.</summary>
-    public Block ContactTable() => ResultTables.Of(_day, "Contact on film", ResultTables.Contact);
+    public Block ContactTable() => ResultTables.Of(_day, PlayerTable.Contact);
+
+    /// <summary>Metrics on trial of every player.</summary>
+    public Block TrialTable() => ResultTables.Of(_day, PlayerTable.OnTrial);
 
     /// <summary>What each player most needs next, where the tests can say so.</summary>
     public Block Needs() => NeedsBlock.Of(_day);

@@ -6,7 +6,7 @@ using Analytics.Notebooks.Look;
 namespace Analytics.Notebooks.TestingDay;
 
 /// <summary>Plain words for the sentences of the report.</summary>
-internal static class Words
+internal static partial class Words
 {
     private static readonly string[] Small = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"];
 
@@ -72,6 +72,9 @@ internal static class Words
 
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>A sentence of the library with real minus signs before its numbers, and percent signs that stay with them.</summary>
+    public static string Signs(string text) => SpacedPercent().Replace(NegativeNumber().Replace(text, Figures.Minus), "\u202F");
+
     /// <summary>A probability that is never called certain.</summary>
     public static string Sure(double probability) => probability > 0.99 ? "over 99\u2009%" : Figures.Percent(probability);
 
@@ -96,6 +99,9 @@ internal static class Words
     /// <summary>The scale a day was measured on, for a remark beside a title; empty for one scale.</summary>
     public static string Scale(string? series) => series ?? string.Empty;
 
+    /// <summary>Keys of the sources of a metric; one on trial without any is somebody's own idea.</summary>
+    public static Tables.Cell Sources(Metric metric) => metric is { IsTrial: true, Sources.Count: 0 } ? "own idea" : string.Join(", ", metric.Sources);
+
     public static bool LowerIsBetter(Metric metric) => metric.Better == Direction.Lower;
 
     public static string ErrorSource(MetricReliability reliability, string typicalError) => reliability.Source switch
@@ -103,4 +109,10 @@ internal static class Words
         Metrics.Profile.ErrorSource.None => "No error is known for this test.",
         _ => $"Typical error {typicalError}, {reliability.Basis}.",
     };
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<=^|[\s(])-(?=\d)")]
+    private static partial System.Text.RegularExpressions.Regex NegativeNumber();
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<=\d) (?=%)")]
+    private static partial System.Text.RegularExpressions.Regex SpacedPercent();
 }

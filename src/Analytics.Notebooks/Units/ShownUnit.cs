@@ -26,6 +26,8 @@ public sealed record ShownUnit(string Symbol, double PerCatalogueUnit, int Decim
             "m" when settings.JumpUnit == "in" => new("ft", 1 / UnitFactors.MetresPerFoot, 1),
             // A reactive strength index also has the unit m/s, but it is no running speed.
             "m/s" when metric.Quality == Quality.MaximalSpeed => Speed(settings.SpeedUnit, metric),
+            // A pure number.
+            "1" => new("", 1, metric.Decimals),
             _ => new(metric.Unit, 1, metric.Decimals),
         };
     }

@@ -19,13 +19,13 @@ internal static class PlayersBlock
 
     public static Block Of(SeasonContext season)
     {
-        if (season.Measures.Count == 0) return new Section("Who changed?", "No player did a test on two occasions.");
+        if (season.Looked.Count == 0) return new Section("Who changed?", "No player did a test on two occasions.");
         return new Section("Who changed?",
             "From each player's own baseline to his last test. A diamond means the change is beyond what test error explains and reaches out of the pale band.",
-            [Counts(season), .. season.Headlines.Select(m => Chart(season, m)), .. Tables(season)]);
+            [Counts(season), .. season.Pictured.Select(m => Chart(season, m)), .. Tables(season, season.Measures), .. Tables(season, season.Trials)]);
     }
 
-    private static DataTable Counts(SeasonContext season) => DataTable.Of("Clear changes, and what chance alone would give", season.Measures, t => t
+    private static DataTable Counts(SeasonContext season) => DataTable.Of("Clear changes, and what chance alone would give", season.Looked, t => t
         .Text("Measure", m => m.Label)
         .Number("Players judged", "", 0, m => Judged(season.Change(m)))
         .Number("Clearly better", "", 0, m => Better(m) && Judged(season.Change(m)) > 0 ? season.Change(m).Gains : null)
@@ -85,11 +85,12 @@ internal static class PlayersBlock
             Directions.Of(metric, athlete.Verdict, athlete.Change is not null), season.Athlete(athlete.AthleteId).Position, note);
     }
 
-    private static IEnumerable<Block> Tables(SeasonContext season)
+    private static IEnumerable<Block> Tables(SeasonContext season, IReadOnlyList<Metric> measures)
     {
+        if (measures.Count == 0) yield break;
         // As few tables as the width allows, of like size.
-        var tables = (season.Measures.Count + ColumnsOfATable - 1) / ColumnsOfATable;
-        foreach (var part in season.Measures.Chunk((season.Measures.Count + tables - 1) / tables))
+        var tables = (measures.Count + ColumnsOfATable - 1) / ColumnsOfATable;
+        foreach (var part in measures.Chunk((measures.Count + tables - 1) / tables))
         {
             var changes = part.Select(m => (Metric: m, ById: season.Change(m).Athletes.ToDictionary(a => a.AthleteId, StringComparer.Ordinal))).ToList();
             var players = season.Squad.Where(a => changes.Exists(c => c.ById.ContainsKey(a.Id))).ToList();
@@ -103,7 +104,7 @@ internal static class PlayersBlock
                     t.Numeric(Words.Head(metric), unit.Symbol, a => byId.TryGetValue(a.Id, out var own) ? Change(metric, own, unit, decimals) : Cell.Missing);
                 }
             });
-            yield return new Folded(string.Create(CultureInfo.InvariantCulture, $"Every player's change, {Words.Short(part[0])} to {Words.Short(part[^1])}"), [table]);
+            yield return new Folded(string.Create(CultureInfo.InvariantCulture, $"Every player's change, {Words.Short(part[0])}{(part.Length == 1 ? "" : " to " + Words.Short(part[^1]))}"), [table]);
         }
     }
 

@@ -14,8 +14,8 @@ internal static class ResponseBlock
 {
     public static Block Of(SeasonContext season)
     {
-        if (season.Measures.Count == 0) return new Together();
-        var spreads = season.Measures.Select(m => (Metric: m, Spread: ResponseSpread.Of(season.Change(m)))).ToList();
+        if (season.Looked.Count == 0) return new Together();
+        var spreads = season.Looked.Select(m => (Metric: m, Spread: ResponseSpread.Of(season.Change(m)))).ToList();
         return new Section("Did players respond differently?",
             "Changes always scatter, since tests wobble. Here the wobble is taken off; what is left is how far true changes differ. It does not say which player is which.",
             DataTable.Of("Spread of true changes", spreads, t => t

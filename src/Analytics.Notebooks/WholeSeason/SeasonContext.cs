@@ -1,8 +1,10 @@
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
+using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Transfer;
 using Analytics.Metrics.Trials;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Notebooks.Units;
 using Analytics.Season;
@@ -21,10 +23,12 @@ internal sealed class SeasonContext
     private readonly IReadOnlyList<IReadOnlyList<AthleteDay>> _tested;
     private readonly Lazy<TrainedStretch?> _trained;
     private readonly Lazy<TransferStudy?> _transfer;
+    private readonly Lazy<TransferStudy?> _transferWithTrials;
     private readonly Lazy<Presence> _presence;
 
-    public SeasonContext(SeasonData data, IReadOnlyList<Season.TestingDay> days)
+    public SeasonContext(SeasonData data, IReadOnlyList<Season.TestingDay> days, TrialMetrics? trials = null)
     {
+        OnTrial = trials ?? TrialMetrics.None;
         (Data, Days) = (data, days);
         _tested = [.. days.Select(d => d.Athletes)];
         var seen = days.SelectMany(d => d.Athletes).Where(a => a.Trials.Count > 0).Select(a => a.AthleteId).ToHashSet(StringComparer.Ordinal);
@@ -37,8 +41,10 @@ internal sealed class SeasonContext
         Metrics = SquadSetup.Metrics(days, _tested);
         Measures = SeasonMeasures.Of(this);
         Headlines = SeasonMeasures.Headlines(Measures);
-        _trained = new(() => TrainedStretch.Of(this));
-        _transfer = new(Study);
+        Trials = [.. OnTrial.Metrics.Where(m => SeasonMeasures.IsDoneTwice(this, m))];
+        _trained = new(() => TrainedStretch.Of(data, days));
+        _transfer = new(() => Study(Measures));
+        _transferWithTrials = new(() => Trials.Count == 0 ? null : Study(Looked));
         _presence = new(() => new Presence(data));
     }
 
@@ -60,11 +66,26 @@ internal sealed class SeasonContext
     /// <summary>The measures with pictures.</summary>
     public IReadOnlyList<Metric> Headlines { get; }
 
+    /// <summary>The metrics on trial, as given.</summary>
+    public TrialMetrics OnTrial { get; }
+
+    /// <summary>Those of them that were done on two occasions or more by enough players.</summary>
+    public IReadOnlyList<Metric> Trials { get; }
+
+    /// <summary>The measures and those on trial behind them.</summary>
+    public IReadOnlyList<Metric> Looked => [.. Measures, .. Trials];
+
+    /// <summary>The measures with pictures and those on trial behind them.</summary>
+    public IReadOnlyList<Metric> Pictured => [.. Headlines, .. Trials];
+
     /// <summary>The stretch of the season in which training was written down; null without sessions.</summary>
     public TrainedStretch? Trained => _trained.Value;
 
     /// <summary>Weight-room measures beside field measures; null where one side is empty.</summary>
     public TransferStudy? Transfer => _transfer.Value;
+
+    /// <summary>The study with metrics on trial among the measures; null without any. What it says of the others is the business of <see cref="Transfer"/>.</summary>
+    public TransferStudy? TransferWithTrials => _transferWithTrials.Value;
 
     /// <summary>Who was tested when.</summary>
     public Presence Presence => _presence.Value;
@@ -90,11 +111,14 @@ internal sealed class SeasonContext
 
     public SeasonChange Change(Metric metric) => Once(_changes, metric, m => SeasonChange.Of(Profile, Values(m)));
 
-    public TestQuality Quality(Metric metric) => Once(_qualities, metric, m => TestQuality.Of(Profile, Values(m), Data.Settings.TestMinutes));
+    public TestQuality Quality(Metric metric) => Once(_qualities, metric, m => OnTrial.Costed(TestQuality.Of(Profile, Values(m), Data.Settings.TestMinutes)));
 
-    private TransferStudy? Study()
+    /// <summary>The same season with metrics on trial besides.</summary>
+    public SeasonContext With(IEnumerable<MetricSketch> sketches) => new(Data, Days, OnTrial.And(sketches, SquadSetup.DaysLookedAt(Data, Days)));
+
+    private TransferStudy? Study(IReadOnlyList<Metric> measures)
     {
-        var (room, field) = (SeasonMeasures.WeightRoom(Measures), SeasonMeasures.Field(Measures));
+        var (room, field) = (SeasonMeasures.WeightRoom(measures), SeasonMeasures.Field(measures));
         return room.Count == 0 || field.Count == 0 ? null : TransferStudy.Of(
             Profile, [.. room.Select(Values)], [.. field.Select(Values)], _tested,
             Squad.ToDictionary(a => a.Id, a => new AthleteBackground(a.TrainingYears, a.BirthYear), StringComparer.Ordinal));

@@ -28,11 +28,20 @@ internal static class SeasonMeasures
 
     /// <summary>The measures with a change of enough players.</summary>
     public static IReadOnlyList<Metric> Of(SeasonContext season)
-        => [.. season.Metrics.Where(m => !Aside.Contains(m.Id) && season.Change(m).Athletes.Count >= FewestOf(season))];
+        => [.. season.Metrics.Where(m => !Aside.Contains(m.Id) && IsDoneTwice(season, m))];
+
+    /// <summary>Whether enough players have a change.</summary>
+    public static bool IsDoneTwice(SeasonContext season, Metric metric) => season.Change(metric).Athletes.Count >= FewestOf(season);
 
     /// <summary>The tests done by enough players, be it on one day: what a test is worth can be asked before anybody has changed.</summary>
     public static IReadOnlyList<Metric> Tested(SeasonContext season)
-        => [.. season.Metrics.Where(m => !Aside.Contains(m.Id) && m.Quality != Quality.Body && season.Values(m).Athletes.Count() >= FewestOf(season))];
+        => [.. season.Metrics.Where(m => !Aside.Contains(m.Id) && m.Quality != Quality.Body && IsTested(season, m))];
+
+    /// <summary>The metrics on trial with values of enough players.</summary>
+    public static IReadOnlyList<Metric> TrialsTested(SeasonContext season) => [.. season.OnTrial.Metrics.Where(m => IsTested(season, m))];
+
+    private static bool IsTested(SeasonContext season, Metric metric)
+        => season.Values(metric).Athletes.Count() >= FewestOf(season);
 
     private static int FewestOf(SeasonContext season) => Math.Clamp(season.Squad.Count, 1, Fewest);
 

@@ -12,14 +12,14 @@ internal static class SeasonMethods
 {
     public static Block Of(SeasonContext season)
     {
-        var table = DataTable.Of("Measures of this report", season.Measures, t => t
+        var table = DataTable.Of("Measures of this report", season.Looked, t => t
             .Text("Measure", m => new Cell(m.Label, m.Meaning))
             .Text("Formula", m => m.Formula)
             .Text("Value of the day", m => m.Rule == Analytics.Metrics.Catalogue.TrialRule.Best ? "best attempt" : "mean of the attempts")
             .Text("Modelled in", m => season.Trend(m).ScaleReason)
             .Text("Typical error", m => new Cell(ErrorText.Of(season.Trend(m).Reliability, season.Unit(m)), season.Trend(m).Reliability.Basis))
             .Text("Not compared", m => season.Values(m).NotCompared.Count == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{season.Values(m).NotCompared.Count} values on another scale"))
-            .Text("Sources", m => string.Join(", ", m.Sources)));
+            .Text("Sources", Words.Sources));
         return new Section("How the numbers came about", "", new Folded("Methods and sources",
             new Definitions([
                 ("Trends", "Linear mixed model by restricted maximum likelihood with a level and, where the data bear it, a slope of each player. Intervals are those of the mean of these players: test error, and players who missed a day; Student's t with the degrees of freedom of the residual variance. [bates2015] [henderson1975]"),
@@ -40,7 +40,7 @@ internal static class SeasonMethods
 
     public static Block Cautions(SeasonContext season)
     {
-        string[] own = [.. season.Measures.SelectMany(m => season.Trend(m).Remarks.Select(r => $"{m.Label}: {r}")).Distinct()];
+        string[] own = [.. season.Looked.SelectMany(m => season.Trend(m).Remarks.Select(r => $"{m.Label}: {r}")).Distinct()];
         return new Together(
             new Cautions(
                 "These estimates support a qualified coach's judgement; they are not medical advice and predict no injury. Local rules and licensed staff come first.",

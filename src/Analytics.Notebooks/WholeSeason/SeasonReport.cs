@@ -1,4 +1,6 @@
+using Analytics.Metrics.Sketching;
 using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Season;
 
@@ -32,6 +34,17 @@ public sealed class SeasonReport
         return new(new SeasonContext(season, ReportDays.Of(season, from, to)));
     }
 
+    /// <summary>
+    /// The same report with metrics on trial besides: in the squad's change, trends, who changed, transfer, advice on tests and methods, marked there. The
+    /// answers at the top stay with reviewed metrics, and no number of theirs changes. One that fails is told under the head and stops nothing.
+    /// </summary>
+    /// <param name="sketches">Sketches, in the order they are to stand.</param>
+    public SeasonReport With(params MetricSketch[] sketches)
+    {
+        ArgumentNullException.ThrowIfNull(sketches);
+        return new(_season.With(sketches));
+    }
+
     /// <summary>The season as read.</summary>
     public SeasonData Season => _season.Data;
 
@@ -41,8 +54,9 @@ public sealed class SeasonReport
         var (first, last) = (_season.Days[0].Date, _season.Days[^1].Date);
         var tested = _season.Squad.Count(a => _season.Days.Any(d => _season.Presence.On(d).Contains(a.Id)));
         var oldest = _season.Data.Earlier.FirstOrDefault(s => s.To >= first);
-        return new ReportHead($"Season report, {(oldest is null ? "" : oldest.Name + " to ")}{_season.Data.Settings.Season}", _season.Data.Settings.Club,
+        var head = new ReportHead($"Season report, {(oldest is null ? "" : oldest.Name + " to ")}{_season.Data.Settings.Season}", _season.Data.Settings.Club,
             $"{Words.PlayersOf(tested, _season.Squad.Count)} tested on {_season.Days.Count} {(_season.Days.Count == 1 ? $"day, {Words.Date(last)}" : $"days, {(first.Year == last.Year ? Words.ShortDate(first) : Words.Date(first))} to {Words.Date(last)}")}");
+        return TrialNotes.Under(head, _season.OnTrial, "The answers below, dose beside change and the counts of what chance gives to groups", _season.Name, _season.Day);
     }
 
     /// <summary>The four answers a head coach needs.</summary>

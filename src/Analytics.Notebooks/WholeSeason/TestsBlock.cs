@@ -14,7 +14,7 @@ internal static class TestsBlock
 {
     public static Block Of(SeasonContext season)
     {
-        var tests = All(season);
+        IReadOnlyList<TestQuality> tests = [.. All(season), .. SeasonMeasures.TrialsTested(season).Select(season.Quality)];
         if (tests.Count == 0) return new Section("Which tests are worth their time?", "No test was done by enough players.");
         return new Section("Which tests are worth their time?",
             "A test earns its minutes when it tells players apart; that is what the advice goes by. How many test days it takes to see a change that matters stands beside it.",

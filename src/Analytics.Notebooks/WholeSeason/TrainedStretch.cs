@@ -13,14 +13,14 @@ internal sealed record TrainedStretch(Season.TestingDay Before, Season.TestingDa
     public const SdDivisor Divisor = SdDivisor.Sample;
 
     /// <summary>From the last testing day at or before the first session to the last testing day; null without sessions between two testing days.</summary>
-    public static TrainedStretch? Of(SeasonContext season)
+    public static TrainedStretch? Of(SeasonData data, IReadOnlyList<Season.TestingDay> days)
     {
-        if (season.Days.Count < 2) return null;
-        var last = season.Days[^1];
-        var within = season.Data.Sessions.Where(s => s.Date >= season.Days[0].Date && s.Date < last.Date).ToList();
+        if (days.Count < 2) return null;
+        var last = days[^1];
+        var within = data.Sessions.Where(s => s.Date >= days[0].Date && s.Date < last.Date).ToList();
         if (within.Count == 0) return null;
         var first = within.Min(s => s.Date);
-        var before = season.Days.Last(d => d.Date <= first);
-        return before.Date == last.Date ? null : new(before, last, SeasonDoses.Between(season.Data, before.Date, last.Date, Divisor));
+        var before = days.Last(d => d.Date <= first);
+        return before.Date == last.Date ? null : new(before, last, SeasonDoses.Between(data, before.Date, last.Date, Divisor));
     }
 }

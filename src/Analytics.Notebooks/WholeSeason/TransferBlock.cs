@@ -15,14 +15,32 @@ internal static class TransferBlock
 
     public static Block Of(SeasonContext season)
     {
+        Block[] trials = season.TransferWithTrials is { } with && Trials(with) is { Pairs.Count: > 0 } own ? [.. OfTrials(season, own)] : [];
         if (season.Transfer is not { } study)
-            return new Section(Title, "Cannot be told: it takes a weight-room measure and a field measure done on two occasions by enough players.");
+            return new Section(Title, "Cannot be told: it takes a weight-room measure and a field measure done on two occasions by enough players.", trials);
         return new Section(Title, study.Sentence,
+        [
             Matrix(study),
             new Note($"Correlation of players' gains over the season, as measured, with an interval that holds for all pairs together; +1: who gained more than the squad in one gained more in the other, 0: nothing. What the calendar gave to everybody is taken off{(study.Pairs.Any(p => p.Gains is { ReliabilityX: null }) ? ", what one good day gives to both tests is not where testing days are too few" : ", and what one good day gives to both tests")}. A gain is an improvement: less time counts as gain."),
             study.Judged == 0 ? new Together() : new Folded($"{Computed(study)} as a picture", [Picture(study)]) { ScreenOnly = true },
             new Folded("Behind each pair: calendar, errors, starting level and training age, slopes", TransferTables.Of(season, study)),
-            new Folded("Each pair in one sentence", [Sentences(study)]) { ScreenOnly = true });
+            new Folded("Each pair in one sentence", [Sentences(study)]) { ScreenOnly = true },
+            .. trials,
+        ]);
+    }
+
+    // Judged among all pairs, so that looking at one more costs it and not the others.
+    private static TransferStudy Trials(TransferStudy study) => study with { Pairs = [.. study.Pairs.Where(p => p.WeightRoom.Metric.IsTrial || p.Field.Metric.IsTrial)] };
+
+    private static IEnumerable<Block> OfTrials(SeasonContext season, TransferStudy study)
+    {
+        yield return DataTable.Of("Gains of trial metrics beside the others", study.Pairs, t => t
+            .Text("Pair", p => TransferTables.Name(p))
+            .Numeric("Players", "", p => new Cell(p.Athletes.ToString(CultureInfo.InvariantCulture)))
+            .Numeric("Gain with gain", "", Shown));
+        yield return new Note(string.Create(CultureInfo.InvariantCulture, $"Pairs with a trial metric are adjusted for all {study.Judged} pairs, those further up included; those further up are adjusted for themselves alone, as without it."));
+        yield return new Folded("Behind each pair with a trial metric", [.. TransferTables.Of(season, study)]);
+        yield return new Folded("Each pair with a trial metric in one sentence", [Sentences(study)]) { ScreenOnly = true };
     }
 
     private static string Computed(TransferStudy study)

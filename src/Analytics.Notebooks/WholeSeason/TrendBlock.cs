@@ -4,6 +4,7 @@ using Analytics.Metrics.Seasons;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Notebooks.Units;
@@ -16,16 +17,18 @@ namespace Analytics.Notebooks.WholeSeason;
 /// <summary>Where the squad and its position groups stood on every occasion, the players behind.</summary>
 internal static class TrendBlock
 {
+    private const int LongestAxisName = 36;
+
     public static Block Of(SeasonContext season)
     {
-        if (season.Headlines.Count == 0) return new Together();
-        var first = season.Trend(season.Headlines[0]);
+        if (season.Pictured.Count == 0) return new Together();
+        var first = season.Trend(season.Pictured[0]);
         return new Section("How the season went",
             "The line is the mean of the players with its 95\u2009% interval, the thin lines behind are single players.",
-            [new TrendPlot(season.Headlines.Select(m => Panel(season, m, null, m.Label))),
-            GroupTable(season),
+            [new TrendPlot(season.Pictured.Select(m => Panel(season, m, null, m.Label))),
+            .. GroupTables(season),
             .. ByChance(season),
-            .. season.Headlines.Where(m => season.GroupsOf(m).Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.GroupsOf(m).Select(g => Panel(season, m, g.Group, g.Group!)))]) { ScreenOnly = true }),
+            .. season.Pictured.Where(m => season.GroupsOf(m).Count > 1).Select(m => new Folded($"Position groups: {Words.Short(m)}", [new TrendPlot(season.GroupsOf(m).Select(g => Panel(season, m, g.Group, g.Group!)))]) { ScreenOnly = true }),
             new Note(first.Periods.Rule)]);
     }
 
@@ -39,11 +42,14 @@ internal static class TrendBlock
             Still = group is not null,
             Title = title,
             TitleNote = group is null ? Words.Scale(trend.Values.Series) : course.Athletes == 1 ? "1 player" : $"{course.Athletes} players",
-            Axis = new Axis(Words.Short(metric), unit.Symbol, unit.Decimals, Directions.Of(metric)),
+            Axis = new Axis(AxisName(metric), unit.Symbol, unit.Decimals, Directions.Of(metric)),
             Lines = [new TrendLine(group ?? "Squad", [.. course.Points.Select(p => new TrendPoint(DayOf(trend, p.Period), unit.Of(p.Mean.Value), unit.Of(p.Mean.Interval?.Low), unit.Of(p.Mean.Interval?.High)))])],
             Behind = [.. trend.Athletes.Where(a => group is null || a.Group == group).Select(a => Behind(trend, a, unit.PerCatalogueUnit))],
         };
     }
+
+    // The title above has the mark.
+    private static string AxisName(Metric metric) => OutsideText.Cut(Words.Short(metric with { Label = TrialMark.Without(metric) }), LongestAxisName);
 
     // One point an occasion: a squad tested every week would else be a thicket.
     private static IReadOnlyList<TrendPoint> Behind(SeasonTrend trend, AthleteCourse athlete, double perUnit)
@@ -51,10 +57,18 @@ internal static class TrendBlock
 
     private static DateOnly DayOf(SeasonTrend trend, SeasonPeriod period) => trend.Periods.All[0].From.AddDays((int)Math.Round(period.Day));
 
-    private static DataTable GroupTable(SeasonContext season) => DataTable.Of("Mean change over the season by position group", [null, .. season.Groups], t =>
+    // In a table of their own: only the reviewed ones are counted against chance below.
+    private static IEnumerable<Block> GroupTables(SeasonContext season)
+    {
+        const string caption = "Mean change over the season by position group";
+        if (season.Headlines.Count > 0) yield return GroupTable(season, caption, season.Headlines);
+        if (season.Trials.Count > 0) yield return GroupTable(season, caption + ": trial metrics", season.Trials);
+    }
+
+    private static DataTable GroupTable(SeasonContext season, string caption, IReadOnlyList<Metric> metrics) => DataTable.Of(caption, [null, .. season.Groups], t =>
     {
         t.Text("Group", g => g ?? "Squad");
-        foreach (var metric in season.Headlines)
+        foreach (var metric in metrics)
         {
             var (unit, trend, groups) = (season.Unit(metric), season.Trend(metric), season.GroupsOf(metric));
             var decimals = unit.DecimalsFor(groups.Append(trend.Squad).Where(c => c.Verdict.IsClear()).Select(c => c.OverSeason?.Interval));

@@ -7,13 +7,13 @@ internal static class NotebookFile
 {
     private const long LargestBytes = 64 << 20;
 
-    public static byte[] Read(string path)
+    public static byte[] Read(string path, string what = "notebook")
     {
         if (Directory.Exists(path))
-            throw new NotebookException(Fault.Usage, $"'{path}' is a folder; name the notebook file in it.{Near(path)}");
+            throw new NotebookException(Fault.Usage, $"'{path}' is a folder; name the {what} in it.{Near(path)}");
         var file = new FileInfo(path);
         if (!file.Exists)
-            throw new NotebookException(Fault.Usage, $"There is no notebook '{path}'.{Near(file.DirectoryName ?? ".")}");
+            throw new NotebookException(Fault.Usage, $"There is no {what} '{path}'.{Near(file.DirectoryName ?? ".")}");
         if (file.Length > LargestBytes)
             throw new NotebookException(Fault.Data, $"'{path}' is larger than 64 MB; clear its outputs first.");
         try

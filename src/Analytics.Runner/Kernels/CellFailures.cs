@@ -33,6 +33,6 @@ internal static partial class CellFailures
     }
 
     // The stack trace is the only place where the run time tells source lines; file names are ours.
-    [GeneratedRegex(@" in (?:.*[/\\])?(?<label>cell \d+|settings cell):line (?<line>\d+)\s*$", RegexOptions.Multiline)]
+    [GeneratedRegex(@" in (?:.*[/\\])?(?<label>cell \d+|settings cell|[^/\\:]+\.csx|[^/\\:]+\.ipynb, cell \d+):line (?<line>\d+)\s*$", RegexOptions.Multiline)]
     private static partial Regex CellPlace();
 }

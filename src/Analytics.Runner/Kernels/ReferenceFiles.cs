@@ -24,6 +24,13 @@ internal static class ReferenceFiles
     /// <summary>The file of an assembly of this program or of the run time, by simple name; null when neither has it.</summary>
     public static string? FindOfProgram(string simpleName) => OfProgram.Value.GetValueOrDefault(simpleName);
 
+    /// <summary>The references to all assemblies of the run time.</summary>
+    public static IEnumerable<PortableExecutableReference> OfRunTime()
+    {
+        var folder = Path.GetDirectoryName(typeof(object).Assembly.Location);
+        return OfProgram.Value.Values.Where(f => Path.GetDirectoryName(f) == folder).Order(StringComparer.Ordinal).Select(Of);
+    }
+
     private static PortableExecutableReference Read(string path)
     {
         using var file = File.OpenRead(path);

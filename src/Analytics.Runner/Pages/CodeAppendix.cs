@@ -20,7 +20,8 @@ internal static class CodeAppendix
 
     private static string Entry(PageCell cell)
     {
-        var heading = char.ToUpperInvariant(cell.Label[0]) + cell.Label[1..];
+        // The name of a file stays as it is.
+        var heading = cell.IsOfOtherFile ? cell.Label : char.ToUpperInvariant(cell.Label[0]) + cell.Label[1..];
         return $"""
             <section id="code-{cell.Anchor}" aria-labelledby="head-{cell.Anchor}">
             <h3 id="head-{cell.Anchor}">{Html.Text(heading)}{(cell.WasRun ? "" : " (not run)")}</h3>

@@ -1,5 +1,6 @@
 using Analytics.Runner.Outputs;
 using Analytics.Runner.Settings;
+using Analytics.Runner.Sources;
 
 namespace Analytics.Runner.Pages;
 
@@ -31,6 +32,9 @@ public sealed record PageCell
     /// <summary>What the cell is called, for example <c>cell 3</c>; empty for prose.</summary>
     public string Label { get; init; } = "";
 
+    /// <summary>Whether its code is of another file and was put in for this run.</summary>
+    public bool IsOfOtherFile { get; init; }
+
     /// <summary>Name of the cell in links.</summary>
     public required string Anchor { get; init; }
 
@@ -61,6 +65,9 @@ public sealed record Provenance
 
     /// <summary>Names of the settings that were given for this run.</summary>
     public IReadOnlyCollection<string> Given { get; init; } = [];
+
+    /// <summary>Files whose code was put into the notebook for this run.</summary>
+    public IReadOnlyList<CodeFile> Inserted { get; init; } = [];
 
     /// <summary>Name and version of the library.</summary>
     public required string Library { get; init; }

@@ -16,6 +16,7 @@ internal static class ProofScript
         Ending = model.Provenance.Ending,
         Settings = [.. model.Provenance.Settings.Select(s => SettingText.ForProof(s, model.Provenance.Given.Contains(s.Name)))],
         Inputs = [.. page.Values.SelectMany(v => v.Value).OfType<PageTable>().SelectMany(Inputs)],
+        With = [.. model.Provenance.Inserted.Select(f => new ProofInput(f.Name, f.Sha256))],
         Parts = [.. page.Parts, .. partsAfter],
         Values = page.Values,
     }) + End;

@@ -13,6 +13,9 @@ internal static partial class ProvenanceFoot
     /// <summary>Stands behind it.</summary>
     public const string Closes = "<!--/varies-->";
 
+    /// <summary>The term of the files whose code was put in.</summary>
+    public const string CodeTerm = "With the code of";
+
     public const string AfterTheTime = $"{Closes}\n</dl>\n</footer>\n";
 
     public static string BeforeTheTime(PageModel model)
@@ -22,9 +25,14 @@ internal static partial class ProvenanceFoot
         Row(foot, "Notebook", $"{model.Notebook}, SHA-256 {provenance.NotebookSha256}");
         if (provenance.Settings.Count > 0)
             Row(foot, "Settings", string.Join("; ", provenance.Settings.Select(SettingText.ForReaders).Select(s => $"{s.Name} = {s.Literal}")));
+        if (provenance.Inserted.Count > 0)
+            Row(foot, CodeTerm, CodeText(provenance.Inserted.Select(f => (f.Name, f.Sha256))));
         Row(foot, "Library", provenance.Library);
         return foot.Append(Opens).ToString();
     }
+
+    /// <summary>What the foot says of files whose code was put in.</summary>
+    public static string CodeText(IEnumerable<(string Name, string Sha256)> files) => string.Join("; ", files.Select(f => $"{f.Name}, SHA-256 {f.Sha256}"));
 
     public static string Time(Provenance provenance)
     {

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Analytics.Runner.Pages;
 using Analytics.Runner.Running;
 
 namespace Analytics.Runner.Proofs;
@@ -12,11 +13,12 @@ internal static partial class FrameComparison
     public static IEnumerable<Difference> Of(ReportFile report, ReportFile again, bool sameLibrary)
     {
         var sameNotebook = report.Proof.NotebookSha256 == again.Proof.NotebookSha256;
+        var sameCode = sameNotebook && report.Proof.With.SequenceEqual(again.Proof.With);
         if (Title(report.Part(PartNames.Head)) is var title && title != Title(again.Part(PartNames.Head)))
             yield return Difference.InText("title of the page", title, Title(again.Part(PartNames.Head)));
         else if (sameLibrary && report.Part(PartNames.Head) != again.Part(PartNames.Head))
             yield return Difference.InText(PartNames.InWords(PartNames.Head), report.Part(PartNames.Head), again.Part(PartNames.Head));
-        if (sameNotebook && sameLibrary && Code(report.Part(PartNames.Code)) is var code && code != Code(again.Part(PartNames.Code)))
+        if (sameCode && sameLibrary && Code(report.Part(PartNames.Code)) is var code && code != Code(again.Part(PartNames.Code)))
             yield return Difference.InText(PartNames.InWords(PartNames.Code), code, Code(again.Part(PartNames.Code)));
         foreach (var difference in Foot(report.Proof, report.Part(PartNames.Foot), sameNotebook ? again.Part(PartNames.Foot) : ""))
             yield return difference;
@@ -36,7 +38,7 @@ internal static partial class FrameComparison
     public static IEnumerable<Difference> Foot(Proof proof, string reported, string again)
     {
         IReadOnlyList<string> said = Lines(reported), should = Lines(again);
-        (string Term, string Text)[] known = [("Notebook", $"{proof.Notebook}, SHA-256 {proof.NotebookSha256}"), ("Library", proof.Library)];
+        (string Term, string Text)[] known = [("Notebook", $"{proof.Notebook}, SHA-256 {proof.NotebookSha256}"), ("Library", proof.Library), (ProvenanceFoot.CodeTerm, proof.With.Count == 0 ? "" : ProvenanceFoot.CodeText(proof.With.Select(f => (f.File, f.Sha256))))];
         foreach (var (term, text) in known)
         {
             if (After(said, term) is var found && found != text)

@@ -24,6 +24,9 @@ public sealed record Proof
     /// <summary>The files the results come from.</summary>
     public required IReadOnlyList<ProofInput> Inputs { get; init; }
 
+    /// <summary>The files whose code was put into the notebook.</summary>
+    public IReadOnlyList<ProofInput> With { get; init; } = [];
+
     /// <summary>The parts of the page, in order; together they are the whole page but for the time it was made and this data.</summary>
     public required IReadOnlyList<ProofPart> Parts { get; init; }
 

@@ -30,6 +30,15 @@ internal static class ProofJson
                 if (s.IsPath)
                     json.WriteBoolean("path", true);
             });
+            if (proof.With.Count > 0)
+            {
+                List(json, "with", proof.With, f =>
+                {
+                    json.WriteString("file", f.File);
+                    json.WriteString("sha256", f.Sha256);
+                });
+            }
+
             List(json, "parts", proof.Parts, p =>
             {
                 json.WriteString("name", p.Name);
@@ -62,6 +71,7 @@ internal static class ProofJson
                 Ending = Text(root, "ending"),
                 Settings = [.. root.GetProperty("settings").EnumerateArray().Select(s => new ProofSetting(Text(s, "name"), Text(s, "value"), Says(s, "given"), Says(s, "path")))],
                 Inputs = inputs,
+                With = root.TryGetProperty("with", out var with) ? [.. with.EnumerateArray().Select(f => new ProofInput(Text(f, "file"), Text(f, "sha256")))] : [],
                 Parts = [.. root.GetProperty("parts").EnumerateArray().Select(p => new ProofPart(Text(p, "name"), p.GetProperty("chars").GetInt32(), Text(p, "sha256")))],
                 Values = values,
             };

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Analytics.Runner.Documents;
 using Analytics.Runner.Outputs;
+using Analytics.Runner.Sources;
 
 namespace Analytics.Runner.Running;
 
@@ -9,6 +10,9 @@ internal sealed class CellLog
 {
     /// <summary>Name in links of the cell with the settings given for a run.</summary>
     public const string InjectedAnchor = "settings";
+
+    /// <summary>Beginning of the names in links of cells with code of other files.</summary>
+    public const string InsertedAnchor = "with-";
 
     /// <summary>Label of the cell with the settings of this run.</summary>
     public const string SettingsLabel = "settings cell";
@@ -34,15 +38,24 @@ internal sealed class CellLog
 
     /// <summary>
     /// One log per cell. Code cells are counted as their author counts them: the cell with the settings of this
-    /// run has a name instead of a number, also in links, and an empty cell keeps its number.
+    /// run has a name instead of a number, also in links, those with code of another file go by their place in it, and an empty cell keeps its number.
     /// </summary>
-    public static IReadOnlyList<CellLog> For(NotebookDocument document)
+    /// <param name="document">The notebook, everything put in.</param>
+    /// <param name="inserted">The code of other files that was put in, in order.</param>
+    public static IReadOnlyList<CellLog> For(NotebookDocument document, IReadOnlyList<CodePart> inserted)
     {
+        var others = 0;
         var number = 0;
         var place = 0;
         var logs = new List<CellLog>();
         foreach (var cell in document.Cells)
         {
+            if (cell.HasTag(CellTag.InjectedCode))
+            {
+                logs.Add(new CellLog(cell, inserted[others].Place, string.Create(CultureInfo.InvariantCulture, $"{InsertedAnchor}{++others}")));
+                continue;
+            }
+
             var injected = cell.HasTag(CellTag.InjectedSettings);
             var label = !cell.IsCode ? ""
                 : injected ? SettingsLabel

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using Analytics.Runner.Documents;
 using Analytics.Runner.Files;
 using Analytics.Runner.Settings;
+using Analytics.Runner.Sources;
 
 namespace Analytics.Runner.Running;
 
@@ -10,7 +11,7 @@ internal sealed class PreparedRun
 {
     private PreparedRun(RunRequest request, NotebookDocument document, IReadOnlyList<Setting> settings, byte[] bytes, DateTimeOffset started)
     {
-        Cells = CellLog.For(document);
+        Cells = CellLog.For(document, request.Inserted?.Parts ?? []);
         Files = new RunFiles(request, document, Cells, settings, Convert.ToHexStringLower(SHA256.HashData(bytes)), started);
     }
 
@@ -24,6 +25,7 @@ internal sealed class PreparedRun
         var bytes = NotebookFile.Read(request.Notebook);
         var document = NotebookDocument.Parse(NotebookFile.Decode(bytes, name), name);
         var settings = SettingsForRun.Apply(document, name, request.Settings);
+        InsertedCode.Apply(document, name, request.Inserted);
         return new PreparedRun(request, document, settings, bytes, started);
     }
 }

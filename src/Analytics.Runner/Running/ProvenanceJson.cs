@@ -12,7 +12,8 @@ internal static class ProvenanceJson
         var settings = new JsonObject();
         foreach (var setting in provenance.Settings.Select(SettingText.ForReaders).OrderBy(s => s.Name, StringComparer.Ordinal))
             settings[setting.Name] = setting.Literal;
-        return new JsonObject
+        var with = new JsonArray([.. provenance.Inserted.Select(f => (JsonNode)new JsonObject { ["file"] = f.Name, ["sha256"] = f.Sha256 })]);
+        var json = new JsonObject
         {
             ["ending"] = provenance.Ending,
             ["library"] = provenance.Library,
@@ -25,5 +26,8 @@ internal static class ProvenanceJson
                 ["started"] = provenance.Started.ToString("yyyy-MM-ddTHH:mm:sszzz", CultureInfo.InvariantCulture),
             },
         };
+        if (with.Count > 0)
+            json["with"] = with;
+        return json;
     }
 }

@@ -1,4 +1,5 @@
 using Analytics.Runner.Pages;
+using Analytics.Runner.Sources;
 
 namespace Analytics.Runner.Running;
 
@@ -10,6 +11,9 @@ public sealed record RunRequest
 
     /// <summary>Settings given for this run: name and value as text.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Settings { get; init; } = [];
+
+    /// <summary>Code of other files to put in; null for none.</summary>
+    public InsertedCode? Inserted { get; init; }
 
     /// <summary>The folder for the page and the executed notebook; made if missing.</summary>
     public required string OutFolder { get; init; }

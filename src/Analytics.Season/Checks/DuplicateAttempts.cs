@@ -27,7 +27,7 @@ internal static class DuplicateAttempts
 
     private static bool IsSame(Trial a, Trial b)
     {
-        if (a is not SprintTrial run || b is not SprintTrial other) return (a with { Source = null }).Equals(b with { Source = null });
+        if (a is not SprintTrial run || b is not SprintTrial other) return (a with { Source = null, Tester = null }).Equals(b with { Source = null, Tester = null });
         return run.Splits.SequenceEqual(other.Splits);
     }
 

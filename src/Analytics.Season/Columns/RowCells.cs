@@ -8,6 +8,7 @@ internal sealed class RowCells(HeadMap head, Table table)
 {
     private readonly List<CellFault> faults = [];
     private readonly HashSet<string> remarks = new(StringComparer.Ordinal);
+    private readonly HashSet<string> notTaken = new(StringComparer.Ordinal);
     private TableRow row;
 
     /// <summary>The head of the table.</summary>
@@ -55,6 +56,24 @@ internal sealed class RowCells(HeadMap head, Table table)
         var text = Text(column);
         if (text.Length is 0) Fault(head.HeadOf(column), "", $"there is no {what}", $"Fill in the {what}.");
         return text;
+    }
+
+    /// <summary>
+    /// A short text on one line with single spaces, such as who took a test; null when the cell is empty. One that cannot be used is not taken, with a remark where it stands first, since the row is
+    /// of use without it.
+    /// </summary>
+    public string? ShortText(Column column, string what, int longest)
+    {
+        var text = string.Join(' ', Text(column).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        if (text.Length is 0) return null;
+        var wrong = text.Length > longest ? $"it has {text.Length} characters, and at most {longest} are allowed"
+            : !text.Any(char.IsLetterOrDigit) ? "it holds no letter or figure"
+            : text.Any(char.IsControl) ? "it holds control characters"
+            : null;
+        if (wrong is null) return text;
+        if (notTaken.Add(text))
+            remarks.Add($"Line {Line} has the {what} '{CellMarks.Person(text)}', which was not taken: {wrong}. The rest of the row was read as usual. Write initials, a number or a short word, or leave the cell empty.");
+        return null;
     }
 
     /// <summary>An identifier that must be there, in lower case with underscores. One that is not among the known is read as it stands, with a remark.</summary>

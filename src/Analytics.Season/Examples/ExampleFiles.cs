@@ -65,11 +65,11 @@ internal static class ExampleFiles
 
             """),
         (Day + "jumps.csv", """
-            athlete_id,jump,method,attempt,height_in,distance_in,flight_ms,contact_ms,obstacle_in,push_off_cm
-            P001,countermovement,mat,1,24.5,,,,,
-            P001,countermovement,mat,2,25.1,,,,,
-            P002,drop,mat,1,,,548,192,12,
-            P003,standing_long,tape,1,,121,,,,
+            athlete_id,jump,method,attempt,height_in,distance_in,flight_ms,contact_ms,obstacle_in,push_off_cm,tester
+            P001,countermovement,mat,1,24.5,,,,,,KB
+            P001,countermovement,mat,2,25.1,,,,,,KB
+            P002,drop,mat,1,,,548,192,12,,KB
+            P003,standing_long,tape,1,,121,,,,,RM
 
             """),
         (Day + "sprints.csv", """

@@ -135,13 +135,16 @@ internal sealed class TestingReader(SeasonIntake intake, SeasonSettings settings
     {
         var numbers = new AttemptNumbers();
         ReadTable? context = null;
-        file.Intake.ReadRows(table, [.. kind.Columns, TrialTable.Checked], kind.HasGates, (row, tally) =>
+        IReadOnlyList<Column> columns = [.. kind.Columns, TrialTable.Checked, .. kind.HasTester ? [TrialTable.Tester] : Array.Empty<Column>()];
+        file.Intake.ReadRows(table, columns, kind.HasGates, (row, tally) =>
         {
             context ??= new ReadTable(tally, row.Head);
             var athlete = squad.Of(row, TrialTable.AthleteId);
             var place = new TrialPlace(athlete?.Id ?? "", file.Date, new TrialSource(table.Path, row.Line), settings, numbers, squad);
             var isChecked = row.Word(TrialTable.Checked, Words.YesNo) ?? false;
-            if (kind.Read(row, place) is { } trial && row.Faults.Count is 0) file.Candidates.Add(new Candidate(trial, context, isChecked));
+            if (kind.Read(row, place) is not { } trial || row.Faults.Count > 0) return;
+            if (row.ShortText(TrialTable.Tester, "tester", TrialTable.LongestTester) is { } tester) trial = trial with { Tester = tester };
+            file.Candidates.Add(new Candidate(trial, context, isChecked));
         });
     }
 

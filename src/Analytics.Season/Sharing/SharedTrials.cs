@@ -11,6 +11,7 @@ internal sealed class SharedTrials(SharedNames names, SharedPaths paths, bool hi
 {
     private readonly Dictionary<(string Kind, string Written), string> tests = [];
     private readonly HashSet<(string Kind, string Shown)> taken = [];
+    private readonly Dictionary<string, string> testers = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>A day; athletes by what they are called.</summary>
     public TestingDay Day(TestingDay day)
@@ -31,6 +32,7 @@ internal sealed class SharedTrials(SharedNames names, SharedPaths paths, bool hi
     {
         var shared = TrialPeople.With(trial, names.Of);
         if (trial.Source is { } at) shared = shared with { Source = new TrialSource(paths.Path(at.File), hidesLines ? 0 : at.Line) };
+        if (trial.Tester is { } tester) shared = shared with { Tester = Tester(tester) };
         return shared switch
         {
             ContactTrial film => film with { Clip = paths.Clip(film.Date, film.Clip), Digitised = film.Digitised is { } clip ? clip.With(clip.Tracks.Select(t => t.Named(MarkerWords.Word(t.Role)))) : null },
@@ -40,6 +42,13 @@ internal sealed class SharedTrials(SharedNames names, SharedPaths paths, bool hi
             AgilityTrial run => run with { Test = Test("test", run.Test, AgilityTable.KnownTests) },
             _ => shared,
         };
+    }
+
+    /// <summary>A tester may be anybody's name or number: testers are numbered as they first appear, by day and by what players are called.</summary>
+    private string Tester(string written)
+    {
+        if (!testers.TryGetValue(written, out var shown)) testers.Add(written, shown = FormattableString.Invariant($"tester {testers.Count + 1}"));
+        return shown;
     }
 
     /// <summary>A lift, throw or test as typed may be called after a player. Two that differ stay two.</summary>

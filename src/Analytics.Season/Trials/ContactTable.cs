@@ -38,6 +38,9 @@ internal sealed class ContactTable : TrialTable
 
     public override IReadOnlyList<Column> Columns { get; } = [AthleteId, Attempt, Reading, Clip, Rate, FirstFrame, ContactFrame, FirstRow, ContactAtRow, Gap, Against, Travel, StepWords.Column];
 
+    // A row is a reading of film: who took the test and who read the film are two people.
+    public override bool HasTester => false;
+
     public override Trial? Read(RowCells row, in TrialPlace place)
     {
         var clip = ClipName(row);

@@ -16,14 +16,23 @@ internal abstract class TrialTable
     /// <summary>"yes" when the coach has looked at an unlikely value and stands by it.</summary>
     public static readonly Column Checked = new("checked");
 
+    /// <summary>Who took the test; a table has it where <see cref="HasTester"/>.</summary>
+    public static readonly Column Tester = new("tester");
+
+    /// <summary>Longest <see cref="Tester"/> taken, in characters: initials or a name, not a remark.</summary>
+    public const int LongestTester = 40;
+
     /// <summary>Name of the file without ending, or of the sheet.</summary>
     public abstract string Name { get; }
 
-    /// <summary>The columns it may have, but for <see cref="Checked"/>, which every table may have.</summary>
+    /// <summary>The columns it may have, but for <see cref="Checked"/>, which every table may have, and <see cref="Tester"/>.</summary>
     public abstract IReadOnlyList<Column> Columns { get; }
 
     /// <summary>Whether it may have timing-gate columns.</summary>
     public virtual bool HasGates => false;
+
+    /// <summary>Whether it may have the column <see cref="Tester"/>.</summary>
+    public virtual bool HasTester => true;
 
     /// <summary>Makes the trial; its result is used only when the row has no fault.</summary>
     /// <param name="row">The row.</param>

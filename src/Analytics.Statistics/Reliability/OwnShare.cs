@@ -55,19 +55,21 @@ public sealed record OwnShare : Result
     /// <param name="others">One or two other tests, each as 2 columns in the same order of athletes.</param>
     /// <param name="groups">Groups whose means were taken off all columns; 1 when none were.</param>
     /// <param name="options">Resamples and seed; level is 95 %.</param>
-    /// <exception cref="ArgumentException">Columns of unlike length, not one or two others, or fewer than 3 athletes more than groups and others.</exception>
+    /// <exception cref="ArgumentException">Columns of unlike length, not one or two others, no group, or fewer than 3 athletes more than groups and others.</exception>
     public static OwnShare Of(OccasionPair test, IReadOnlyList<OccasionPair> others, int groups = 1, BootstrapOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(test);
         ArgumentNullException.ThrowIfNull(others);
         if (others.Count is not (1 or 2)) throw new ArgumentException($"{others.Count} other tests; allowed: 1 or 2.", nameof(others));
+        foreach (var other in others) ArgumentNullException.ThrowIfNull(other, nameof(others));
+        Require.AtLeast(groups, 1, nameof(groups));
         if (others.Any(o => o.Count != test.Count)) throw new ArgumentException($"The columns hold {test.Count} and {others.First(o => o.Count != test.Count).Count} athletes; they must be the same athletes.", nameof(others));
         if (test.Count < groups + others.Count + 3)
             throw new ArgumentException($"{test.Count} athletes in {groups} groups; at least {groups + others.Count + 3} are needed.", nameof(test));
         var parts = new RemainderParts(test, others, groups);
         int[] all = [.. Enumerable.Range(0, test.Count)];
         var whole = parts.Of(all);
-        // Where nothing returns there is nothing to draw anew.
+        // What does not exist cannot be resampled.
         var draws = whole.Share is null ? null : Bootstrap.OfRows(test.Count, rows => parts.Share(rows) ?? double.NaN, options ?? new() { Resamples = 2000 });
         return new()
         {
@@ -78,13 +80,13 @@ public sealed record OwnShare : Result
             FromOthers = whole.FromOthers,
             N = test.Count,
             Others = others.Count,
-            LeaveOneOut = draws is null ? [.. all.Select(i => parts.Share([.. all.Where(j => j != i)]))] : [.. draws.LeaveOneOut.Select(v => double.IsNaN(v) ? (double?)null : v)],
+            LeaveOneOut = [.. all.Select(one => parts.Share([.. all.Where(i => i != one)]))],
         };
     }
 
-    // An exact copy has nothing of its own in any resample.
+    // An exact copy has nothing of its own in any resample, and beside tests that do not vary everything is.
     private static Interval? Limits(BootstrapDistribution draws)
-        => draws.Statistics.All(s => s == 0) ? new(0, 0, 0.95) : draws.Interval(method: BootstrapMethod.Percentile).Limits;
+        => draws.Estimate is 0 or 1 && draws.Statistics.Count > 0 && draws.Statistics.All(s => s == draws.Estimate) ? new(draws.Estimate, draws.Estimate, 0.95) : draws.Interval(method: BootstrapMethod.Percentile).Limits;
 
     /// <inheritdoc/>
     public override ResultSheet Sheet() => new("What a test says that others do not", "lasting variance left by least squares on the others; interval by resampling of athletes [efrontibshirani1993]",

@@ -42,6 +42,15 @@ public class JupyterTests
         Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
     }
 
+    // Three sketches of rising difficulty: written in its cells, judged, compared, and shown in a report.
+    [JupyterFact]
+    public void MetricBench_InJupyter_GivesWhatTheRunnerGives()
+    {
+        var own = Outputs(ReportSet.Bench.Notebook);
+        Assert.Equal(own, Outputs(Execute(Repository.MetricBench)));
+        Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
+    }
+
     [JupyterFact]
     public void PlainChart_InJupyter_IsDrawnByTheNewerChartLibrary()
     {

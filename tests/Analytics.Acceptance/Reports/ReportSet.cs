@@ -13,6 +13,8 @@ internal static class ReportSet
     private static readonly Lazy<MadeReport> MadeHostileSeason = new(() => MadeReport.Make(Repository.SeasonReport, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadePage = new(() => MadeReport.Make(Repository.AthletePage));
     private static readonly Lazy<MadeReport> MadeHostilePage = new(() => MadeReport.Make(Repository.AthletePage, "--season", HostileSeason.Make()));
+    private static readonly Lazy<MadeReport> MadeBench = new(() => MadeReport.Make(Repository.MetricBench));
+    private static readonly Lazy<MadeReport> MadeHostileBench = new(() => MadeReport.Make(Repository.MetricBench, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeFailing = new(() => MadeReport.Make(OwnNotebooks.Failing()));
     private static readonly Lazy<MadeReport> MadeScripted = new(() => MadeReport.Make(OwnNotebooks.WithScripts()));
 
@@ -39,6 +41,12 @@ internal static class ReportSet
 
     /// <summary>The page of an athlete whose name is markup.</summary>
     public static MadeReport HostilePage => MadeHostilePage.Value;
+
+    /// <summary>The metric bench on the demo season.</summary>
+    public static MadeReport Bench => MadeBench.Value;
+
+    /// <summary>The metric bench on a season whose names are markup.</summary>
+    public static MadeReport HostileBench => MadeHostileBench.Value;
 
     /// <summary>A notebook whose second cell fails.</summary>
     public static MadeReport Failing => MadeFailing.Value;

@@ -134,6 +134,12 @@ public class TestQualityTests
         Assert.Equal(("set in season.json", 45.0), (cost.Basis, cost.MinutesFor(10)));
     }
 
+    [Theory]
+    [InlineData(0, true, "worked out of another test")]
+    [InlineData(2.5, false, "estimated by its author")]
+    public void Minutes_OfAnAddedMetric_AreItsAuthors(double minutes, bool derived, string basis)
+        => Assert.Equal(new TestCost("jumps", minutes, basis, derived), TestMinutes.Of(new AddedMetric(BodyMetrics.BodyMass, "jumps", minutes)));
+
     [Fact]
     public void Minutes_EveryMetricOfTheCatalogue_HasAFigureOrIsDerived()
         => Assert.All(MetricCatalogue.All, m => Assert.NotNull(TestMinutes.Of(m.Id, new Dictionary<string, double>())));

@@ -8,7 +8,7 @@ internal static class HostileSeason
     /// <summary>Words that must not come through, those of people who are not in the list among them.</summary>
     public static readonly string[] People =
     [
-        "AB", "Zoltan", "Quenby", "Xanthe_Rook", "Xanthe", "Rook", "LB-7", "Quillon", "ODreeve", "Dreeve", "Ulric", "Vandermoot", "Benedikt", "Pelham", "Gristwood", "Morwenna", "Tregarth", "Yestyn", "P8", "Ottoline", "Wexcombe",
+        "AB", "Zoltan", "Quenby", "Xanthe_Rook", "Xanthe", "Rook", "LB-7", "Quillon", "ODreeve", "Dreeve", "Ulric", "Vandermoot", "Benedikt", "Pelham", "Gristwood", "Morwenna", "Tregarth", "Yestyn", "P8", "Ottoline", "Wexcombe", "Bronagh", "Kittredge", "Isolde", "Penhallow",
     ];
 
     private const string Settings = """
@@ -37,11 +37,11 @@ internal static class HostileSeason
             .With("athletes.csv", Squad)
             .With("availability.csv", "athlete_id,from,to,status,note\nAB,2026-02-01,2026-04-01,injured,Pelham said so\nAB,2026-03-01,2026-03-03,ill,\nLB-7,2026-02-01,2026-01-01,hurt by Pelham,\nPelham Gristwood,2026-02-01,,ill,\n17,2026-03-01,2026-03-03,absent,\n")
             .With("sessions.csv", "date,athlete_id,focus,minutes,session_rpe,lift,sets,reps,load_lb\n2026-02-05,AB,x,60,6,quenby_special,3,3,100\n2026-02-05,AB,x,60,6,zoltan_special,3,3,990\n2026-02-02,AB,strength with Quenby,60,6,,,,\n2026-02-02,17,1:1 LB-7,60,6,,,,\n2026-02-02,LB-7,17,60,6,,,,\n2026-02-02,Morwenna Tregarth,speed,60,6,,,,\n2026-02-03,AB,speed,Ulric,6,,,,\n")
-            .With("testing/2026-03-02/body.csv", "athlete_id,mass_lb\nAB,221\nXanthe_Roook,200\nPelham Gristwood,180\nquenby,180\nZoltan Quenby,221\n17,205\n17,206\nLB-7,Quillon\nP8,240,Yestyn\nsquat,300\n020 7946 0018,200\n")
+            .With("testing/2026-03-02/body.csv", "athlete_id,mass_lb,tester\nAB,221,Zoltan Quenby\nXanthe_Roook,200\nPelham Gristwood,180\nquenby,180\nZoltan Quenby,221\n17,205\n17,206\nLB-7,Quillon\nP8,240,Yestyn\nsquat,300\n020 7946 0018,200\n")
             .With("testing/2026-03-02/lifts.csv", "athlete_id,lift,load_lb,reps,Quenby remarks,spotted by Morwenna\nAB,zoltan_special,400,3,x,y\nAB,quenby_special,400,3,x,y\nLB-7,back_squat,410,three of Ulric,x,y\nsquat,back_squat,500,3,x,y\nsquat,squat,500,3,x,y\n17,back_squat,17,3,x,y\n")
             .With("testing/2026-03-02/sprints.csv", "P8,Ottoline Wexcombe,OT\nAB,Zoltan Quenby,LB\n")
-            .With("testing/2026-03-02/agility.csv", "athlete_id,test,time_s\n17,shuttle_for_ulric,4.4\n")
-            .With("testing/2026-03-02/throws.csv", "athlete_id,throw,ball_lb,distance_ft\nP8,wexcombe,8,40\n")
+            .With("testing/2026-03-02/agility.csv", "athlete_id,test,time_s,tester\n17,shuttle_for_ulric,4.4,Isolde Penhallow who is our physiotherapist on Mondays\n")
+            .With("testing/2026-03-02/throws.csv", "athlete_id,throw,ball_lb,distance_ft,tester\nP8,wexcombe,8,40,Bronagh Kittredge\n")
             .With("testing/2026-03-02/contact.csv", "athlete_id,attempt,clip,rate_hz,first_movement_frame,contact_frame,against,steps\n"
                 + $"AB,1,quenby-1,240,{film.Rest},{film.ContactFrame},LB-7,\n"
                 + $"LB-7,1,both of Ulric,240,{film.Rest},{film.ContactFrame},bag,\n17,1,both of Ulric,240,{film.Rest},{film.ContactFrame},AB,\n"

@@ -15,6 +15,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
     private const int MostDays = 30;
     private const int Draws = 60;
     private const double Nudge = 1.01;
+    private const string Film = "readings of film";
 
     /// <summary>Identifiers of the metrics that measure the inputs the formula uses.</summary>
     public required IReadOnlyList<string> Measures { get; init; }
@@ -38,21 +39,23 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         List<DayFormula> days = [.. Enumerable.Range(0, taken).Select(i => DayFormula.Of(sketch, first[i * first.Count / taken], values.Series)).OfType<DayFormula>()];
         // Where the error seen is a share of the value, so must this one be, or players with high values would count for more here than there.
         var level = values.Reliability(squad.Profile).Scale == ErrorScale.Proportional ? quality.Level : null;
-        var used = InputFields.Of([.. days.Select(d => d.Day)], squad.Library).Where(f => days.Any(d => Uses(d, day => f.Times(day, Nudge)))).ToList();
+        var used = squad.Inputs.Where(f => days.Any(d => Uses(d, day => f.Times(day, Nudge)))).ToList();
         var fields = used.ConvertAll(f => new Known(f, squad.Values(f.Measure), squad.Values(f.Measure).Reliability(squad.Profile)));
         List<string> measures = used.ConvertAll(f => f.Measure.Id);
         var known = fields.Where(f => f.Reliability.HoldsDayToDayVariation && f.Middle > 0).ToList();
-        var exact = fields.Except(known).Select(f => f.Field.Name).Concat(NotCarried(days)).ToList();
+        var notCarried = NotCarried(days).ToList();
+        var exact = fields.Except(known).Select(f => f.Field.Name).Concat(notCarried).ToList();
+        if (notCarried.Contains(Film)) measures.Add("contact_time");
         if (known.Count == 0 || days.Count == 0) return new([], exact, 0, null, 0) { Measures = measures };
 
         double[] single = [.. known.Select((_, i) => Variance(days, known, level, (draws, z) => z[i] = draws.Next()))];
         var sum = single.Sum();
         // Satterthwaite: the sum of variances each known with its own degrees of freedom.
         var df = sum <= 0 ? 0 : sum * sum / Math.Max(single.Zip(known, (v, k) => v * v / k.Reliability.DegreesOfFreedom).Sum(), double.Epsilon);
-        var alone = Variance(days, known, level, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
+        var alone = known.Count == 1 ? sum : Variance(days, known, level, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
         var inputs = known.Select((k, i) => new InputError(k.Field.Name, 100 * k.Share(k.Middle), k.Reliability.Source == ErrorSource.SeasonRetest, k.Reliability.Basis, sum > 0 ? single[i] / sum : 0))
             .OrderByDescending(i => i.Share).ThenBy(i => i.Name, StringComparer.Ordinal).ToList();
-        return new(inputs, exact, alone, Joint(squad, days, known, level), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
+        return new(inputs, exact, sum > 0 ? alone : 0, Joint(squad, days, known, level), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
     }
 
     private static double? Joint(BenchSquad squad, List<DayFormula> days, List<Known> known, double? level)
@@ -76,7 +79,7 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         var both = days.Athletes.Select(id => (A: days.Pair(a, id), B: days.Pair(b, id))).Where(p => p.A is not null && p.B is not null).ToList();
         if (both.Count < squad.Rule.Fewest) return null;
         double[] x = [.. both.Select(p => p.A!.Value.Second - p.A.Value.First)], y = [.. both.Select(p => p.B!.Value.Second - p.B.Value.First)];
-        return x.Distinct().Skip(1).Any() && y.Distinct().Skip(1).Any() ? Correlation.Pearson(x, y).Value : null;
+        return !Flat.Is(x) && !Flat.Is(y) ? Correlation.Pearson(x, y).Value : null;
     }
 
     private static double Variance(List<DayFormula> days, List<Known> known, double? level, Action<NormalDraws, double[]> errors)
@@ -107,8 +110,9 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
     private static IEnumerable<string> NotCarried(List<DayFormula> days)
     {
         if (days.Any(d => Uses(d, day => day with { Stature = day.Stature * Nudge }))) yield return "stature";
-        if (days.Any(d => d.Day.Of<ContactTrial>().Any() && Uses(d, day => day with { Trials = [.. day.Trials.Where(t => t is not ContactTrial)] }))) yield return "readings of film";
+        if (days.Any(d => d.Day.Of<ContactTrial>().Any() && Uses(d, day => day with { Trials = [.. day.Trials.Where(t => t is not ContactTrial)] }))) yield return Film;
     }
 
-    private static bool Uses(DayFormula day, Func<AthleteDay, AthleteDay> change) => day.With(change(day.Day)) is not { } value || Math.Abs(value - day.Value) > 1e-12 * Math.Abs(day.Value);
+    private static bool Uses(DayFormula day, Func<AthleteDay, AthleteDay> change)
+        => change(day.Day) is var other && !ReferenceEquals(other, day.Day) && (day.With(other) is not { } value || Math.Abs(value - day.Value) > 1e-12 * Math.Abs(day.Value));
 }

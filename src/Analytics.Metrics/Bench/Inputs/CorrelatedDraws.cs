@@ -7,11 +7,14 @@ internal sealed class CorrelatedDraws
 {
     private readonly double[,] _root;
 
-    /// <summary>Takes the correlations; where they contradict each other they are drawn toward 0 until they do not.</summary>
+    // Correlations come with rounding of this size at most.
+    private const double Rounding = 1e-9;
+
+    /// <summary>Takes the correlations, 1 and −1 too; where they contradict each other they are drawn toward 0 until they do not.</summary>
     public CorrelatedDraws(double[,] correlations)
     {
         var n = correlations.GetLength(0);
-        for (var shrink = 1.0; ; shrink *= 0.9)
+        for (var shrink = 1.0; ; shrink *= 0.98)
         {
             if (Root(correlations, n, shrink) is not { } root) continue;
             _root = root;
@@ -38,9 +41,10 @@ internal sealed class CorrelatedDraws
             {
                 var sum = i == j ? 1 : of[i, j] * shrink;
                 for (var k = 0; k < j; k++) sum -= root[i, k] * root[j, k];
-                if (i != j) root[i, j] = sum / root[j, j];
-                else if (sum > 1e-9) root[i, i] = Math.Sqrt(sum);
-                else return null;
+                // An error that others give altogether has nothing of its own, and nothing more can go with it.
+                if (i == j && sum > -Rounding) root[i, i] = sum > Rounding ? Math.Sqrt(sum) : 0;
+                else if (i != j && root[j, j] > 0) root[i, j] = sum / root[j, j];
+                else if (i == j || Math.Abs(sum) > Math.Sqrt(Rounding)) return null;
             }
 
         return root;

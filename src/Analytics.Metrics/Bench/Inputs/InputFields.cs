@@ -68,11 +68,9 @@ internal static class InputFields
         var name = string.Create(CultureInfo.InvariantCulture, $"{(yards ? Math.Round(gate.Yards) : metres):0.##} {(yards ? "yd" : "m")}");
         return new($"time at {name}",
             library.FirstOrDefault(m => m.Id == $"sprint_{name.Replace(" ", "", StringComparison.Ordinal)}")
-                ?? Field<SprintTrial>(name, "s", TrialRule.Best, Direction.Lower, s => At(s, metres)?.Time.Seconds),
-            (day, f) => Changed<SprintTrial>(day, s => s with { Splits = [.. s.Splits.Select(p => Math.Abs(p.Distance.Metres - metres) < 0.01 ? p with { Time = p.Time * f } : p)] }));
+                ?? Field<SprintTrial>(name, "s", TrialRule.Best, Direction.Lower, s => s.TimeAt(gate)?.Seconds),
+            (day, f) => Changed<SprintTrial>(day, s => s.TimeAt(gate) is null ? s : s with { Splits = [.. s.Splits.Select(p => Math.Abs(p.Distance.Metres - metres) < 0.01 ? p with { Time = p.Time * f } : p)] }));
     }
-
-    private static Split? At(SprintTrial run, double metres) => run.Splits.Where(p => Math.Abs(p.Distance.Metres - metres) < 0.01).Select(p => (Split?)p).FirstOrDefault();
 
     private static Metric Field<T>(string id, string unit, TrialRule rule, Direction better, Func<T, double?> value) where T : Trial => Bare(id, unit, rule, better,
         day => day.Of<T>().Where(t => value(t) is > 0).Select(t => new TrialValue(value(t)!.Value, Series: TrialScale.Of(t).Name)));
@@ -87,7 +85,11 @@ internal static class InputFields
         PlausibleLow = double.Epsilon, PlausibleHigh = 1e6, Meaning = id, Formula = id, Sources = [],
     };
 
-    private static AthleteDay Changed<T>(AthleteDay day, Func<T, Trial> change) where T : Trial => day with { Trials = Change(day, change) };
+    private static AthleteDay Changed<T>(AthleteDay day, Func<T, Trial> change) where T : Trial
+    {
+        var trials = Change(day, change);
+        return trials.Zip(day.Trials).All(p => ReferenceEquals(p.First, p.Second)) ? day : day with { Trials = trials };
+    }
 
     private static IReadOnlyList<Trial> Change<T>(AthleteDay day, Func<T, Trial> change) where T : Trial => [.. day.Trials.Select(t => t is T own ? change(own) : t)];
 

@@ -1,4 +1,5 @@
 using Analytics.Metrics.Seasons;
+using Analytics.Metrics.Sketching;
 using Analytics.Statistics;
 using Analytics.Statistics.Distributions;
 
@@ -30,9 +31,12 @@ public sealed record PropagatedError(
     /// <summary>Identifiers of the metrics that measure the inputs the formula uses.</summary>
     internal IReadOnlyList<string> Measures { get; init; } = [];
 
-    internal static PropagatedError Of(BenchSquad squad, Sketching.MetricSketch sketch, SeasonValues values, TestQuality quality)
+    internal static PropagatedError Of(BenchSquad squad, MetricSketch sketch, SeasonValues values, TestQuality quality)
     {
-        var carried = CarriedErrors.Of(squad, sketch, values, quality);
+        CarriedErrors? carried = null;
+        // The formula is asked thousands of times, and other inputs may send it where it never ends.
+        if (!TimeLimit.Kept(() => carried = CarriedErrors.Of(squad, sketch, values, quality), sketch.Limits.MadeUp) || carried is null)
+            return new(null, null, null, [], [], null, null, null, "The formula takes too long to be asked again with other inputs, so no error was carried through it.");
         return Of(squad, values, quality, carried) with { Measures = carried.Measures };
     }
 

@@ -44,7 +44,7 @@ public sealed record ContactMeasures : Result
     public ContactMeasure Speed { get; }
 
     /// <summary>Body mass times speed, in kg·m/s.</summary>
-    public ContactMeasure Momentum { get; }
+    public ContactMeasure Momentum { get; private init; }
 
     /// <summary>Change of trunk lean over the 150 ms after contact, in degrees; the nearer to 0, the stiffer.</summary>
     public ContactMeasure TrunkGive { get; }
@@ -62,6 +62,10 @@ public sealed record ContactMeasures : Result
         ArgumentNullException.ThrowIfNull(trial);
         return new(trial, judgement ?? JudgementError.OfRepeats([trial]), bodyMass);
     }
+
+    /// <summary>The same repetition of a player of another body mass: only momentum is another.</summary>
+    /// <param name="bodyMass">Body mass; without it there is no momentum.</param>
+    internal ContactMeasures Of(Mass? bodyMass) => this with { Momentum = SpeedReader.Momentum(Speed, bodyMass) };
 
     /// <summary>The posture at a moment.</summary>
     public PostureAt At(ReviewMoment moment) => Postures[(int)moment];

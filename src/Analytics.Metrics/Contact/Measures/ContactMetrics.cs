@@ -112,9 +112,18 @@ internal static class ContactMetrics
     private static IReadOnlyList<ContactMeasures> Measure(AthleteDay day)
     {
         ContactTrial[] trials = [.. day.Of<ContactTrial>().Where(t => EventTiming.Fault(t) is null)];
-        var judgement = JudgementError.OfRepeats(trials);
-        return [.. trials.Select(t => ContactMeasures.Of(t, judgement, day.BodyMass))];
+        if (trials.Length == 0) return [];
+        if (!Films.TryGetValue(trials[0], out var films) || !films.Select(f => f.Trial).SequenceEqual(trials, ReferenceEqualityComparer.Instance))
+        {
+            var judgement = JudgementError.OfRepeats(trials);
+            Films.AddOrUpdate(trials[0], films = [.. trials.Select(t => ContactMeasures.Of(t, judgement))]);
+        }
+
+        return [.. films.Select(f => f.Of(day.BodyMass))];
     }
+
+    // The same clips stand in days that were made up, with other body masses, to see what an error does; reading film is slow.
+    private static readonly ConditionalWeakTable<ContactTrial, IReadOnlyList<ContactMeasures>> Films = [];
 
     private static TrialValue? Value(ContactMeasure measure)
         => measure.Estimate is { } e ? new(e.Value, e.StandardError) : null;

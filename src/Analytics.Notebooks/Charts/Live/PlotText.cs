@@ -1,5 +1,6 @@
 using System.Net;
 using Analytics.Notebooks.Look;
+using Analytics.Notebooks.OnTrial;
 
 namespace Analytics.Notebooks.Charts.Live;
 
@@ -10,7 +11,7 @@ internal static class PlotText
     public const int LongestLabel = 28;
 
     /// <summary>A label: short, and escaped because Plotly reads some tags and entities in text.</summary>
-    public static string Label(string? text, int longest = LongestLabel) => Escape(OutsideText.Cut(OutsideText.Label(text), longest));
+    public static string Label(string? text, int longest = LongestLabel) => Escape(TrialMark.Cut(OutsideText.Label(text), longest));
 
     /// <summary>
     /// Text with nothing left that Plotly would read as a tag, an entity or a template. A quote goes by its number: Plotly
@@ -21,7 +22,7 @@ internal static class PlotText
 
     /// <summary>Width of the longest label, for a margin; bounded, since long labels are cut.</summary>
     public static double Margin(IEnumerable<string> labels, double fontPixels, int longest = LongestLabel)
-        => labels.Select(l => TextWidth.Of(OutsideText.Cut(OutsideText.Label(l), longest), fontPixels)).DefaultIfEmpty(0).Max() * 0.92 + 12;
+        => labels.Select(l => TextWidth.Of(TrialMark.Cut(OutsideText.Label(l), longest), fontPixels)).DefaultIfEmpty(0).Max() * 0.92 + 12;
 
     /// <summary>Numbers rounded for drawing; what cannot be drawn becomes a gap.</summary>
     public static object?[] Numbers(IEnumerable<double?> values, int decimals)

@@ -23,7 +23,7 @@ public static class AgilityTest
 /// <summary>Backward overhead throw of a 5 kg ball.</summary>
 public static class ThrowTest
 {
-    public static Sheet Sheet() => new("throws", "athlete_id", "throw", "attempt", "ball_kg", "distance_m");
+    public static Sheet Sheet() => new("throws", "athlete_id", "throw", "attempt", "ball_kg", "distance_m", "tester");
 
     public static void Run(TestBench bench, Sheet sheet)
     {
@@ -33,7 +33,7 @@ public static class ThrowTest
         for (var attempt = 1; attempt <= attempts; attempt++)
         {
             var distance = bench.Form.ThrowMetres * (1 + TestNoise.Throw.Trial * random.Normal());
-            sheet.Add(bench.Player.Id, "overhead_back", attempt, 5, Files.Sheet.Fixed(distance, 2));
+            sheet.Add(bench.Player.Id, "overhead_back", attempt, 5, Files.Sheet.Fixed(distance, 2), bench.Tester);
         }
     }
 }

@@ -11,7 +11,7 @@ public static class JumpTest
     private const double MetresPerInch = 0.0254;
 
     public static Sheet Sheet()
-        => new("jumps", "athlete_id", "jump", "method", "attempt", "height_in", "distance_in", "flight_ms", "contact_ms", "obstacle_in");
+        => new("jumps", "athlete_id", "jump", "method", "attempt", "height_in", "distance_in", "flight_ms", "contact_ms", "obstacle_in", "tester");
 
     public static void Run(TestBench bench, Sheet sheet)
     {
@@ -31,8 +31,8 @@ public static class JumpTest
         for (var attempt = 1; attempt <= attempts; attempt++)
         {
             var inches = bench.Form.JumpInches * (1 + TestNoise.Jump.Trial * random.Normal());
-            if (bench.Day == SeasonCalendar.March) sheet.Add(bench.Player.Id, "countermovement", "mat", attempt, Files.Sheet.Fixed(inches, 1), null, null, null, null);
-            else sheet.Add(bench.Player.Id, "countermovement", "mat", attempt, null, null, Flight(inches), null, null);
+            if (bench.Day == SeasonCalendar.March) sheet.Add(bench.Player.Id, "countermovement", "mat", attempt, Files.Sheet.Fixed(inches, 1), null, null, null, null, bench.Tester);
+            else sheet.Add(bench.Player.Id, "countermovement", "mat", attempt, null, null, Flight(inches), null, null, bench.Tester);
         }
     }
 
@@ -45,7 +45,7 @@ public static class JumpTest
         {
             var inches = heightShare * bench.Form.DropJumpInches * (1 + TestNoise.Rebound.Trial * random.Normal());
             var contact = contactShare * bench.Form.ContactMilliseconds * (1 + TestNoise.Contact.Trial * random.Normal());
-            sheet.Add(bench.Player.Id, jump, "mat", attempt, null, null, Flight(inches), Files.Sheet.Fixed(contact, 0), obstacle);
+            sheet.Add(bench.Player.Id, jump, "mat", attempt, null, null, Flight(inches), Files.Sheet.Fixed(contact, 0), obstacle, bench.Tester);
         }
     }
 
@@ -57,7 +57,7 @@ public static class JumpTest
         for (var attempt = 1; attempt <= attempts; attempt++)
         {
             var inches = bench.Form.LongJumpInches * (1 + TestNoise.LongJump.Trial * random.Normal());
-            sheet.Add(bench.Player.Id, "standing_long", "tape", attempt, null, Files.Sheet.Fixed(inches, 0), null, null, null);
+            sheet.Add(bench.Player.Id, "standing_long", "tape", attempt, null, Files.Sheet.Fixed(inches, 0), null, null, null, bench.Tester);
         }
     }
 

@@ -15,7 +15,7 @@ public static class SprintTest
     private static readonly int[] GateYards = [5, 10, 20, 40];
 
     public static Sheet Sheet()
-        => new("sprints", "athlete_id", "attempt", "timing", "start", "t_5yd_s", "t_10yd_s", "t_20yd_s", "t_40yd_s");
+        => new("sprints", "athlete_id", "attempt", "timing", "start", "t_5yd_s", "t_10yd_s", "t_20yd_s", "t_40yd_s", "tester");
 
     public static void Run(TestBench bench, Sheet sheet, List<RunTruth> runs)
     {
@@ -37,7 +37,7 @@ public static class SprintTest
             }
 
             if (byHand) times = ReadByHand(times, random);
-            sheet.Add(bench.Player.Id, attempt, byHand ? "hand" : "electronic", "three_point_hand", Cell(times[0]), Cell(times[1]), Cell(times[2]), Cell(times[3]));
+            sheet.Add(bench.Player.Id, attempt, byHand ? "hand" : "electronic", "three_point_hand", Cell(times[0]), Cell(times[1]), Cell(times[2]), Cell(times[3]), bench.Tester);
             runs.Add(new RunTruth(bench.Day, bench.Player.Index, attempt, speed, constant, lead));
         }
     }

@@ -12,6 +12,12 @@ namespace Analytics.Simulation.Demo.Testing;
 /// <param name="Attendance">Who does what.</param>
 public sealed record TestBench(ulong Seed, int Day, Player Player, Ability Form, Attendance Attendance)
 {
+    /// <summary>
+    /// Who takes his tests: two people who take turns down the squad list, after every player on the first day, every two on the second, every three on the third. So on any two days a part of the squad
+    /// changes its tester, a quarter each way between the first two. Who tests has no effect on any result.
+    /// </summary>
+    public string Tester => Player.Index / (Day + 1) % 2 == 0 ? "KB" : "RM";
+
     public bool Does(string test) => Attendance.Does(Player, Day, test);
 
     public int Attempts(string test, int usual) => Attendance.Attempts(Player, Day, test, usual);

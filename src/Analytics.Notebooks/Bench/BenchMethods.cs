@@ -1,0 +1,25 @@
+using Analytics.Metrics.Bench;
+using Analytics.Notebooks.Blocks;
+
+namespace Analytics.Notebooks.Bench;
+
+/// <summary>How the bench judges, and what it does not say.</summary>
+internal static class BenchMethods
+{
+    public static Block Of(BenchContext bench) => new Together(
+        new Section("How the numbers came about", "", new Folded("Methods and sources", new Definitions(
+            ("Verdict", bench.Squad.Rule.Statement),
+            ("Does it return", "Intraclass correlation: of retest days ICC(3,1); of attempts of one day ICC(1,1), where there is no retest; of two occasions weeks apart, where there is neither. Intervals by the F law. [shroutfleiss1979]"),
+            ("What it says that others do not", "Values less the mean of the group, in logarithms where all are above 0. The two library metrics that give most of it by least squares, from the means of both retest days; of what remains, the part that returns on the second day, as a share of all that returns. Players drawn anew 2,000 times, percentiles; the search for the two is not repeated in them. [efrontibshirani1993]"),
+            ("One player", "Everything is asked again with each player left out in turn; where that changes the verdict it is said."),
+            ("Body mass", "Slope of the logarithm of the value on the logarithm of body mass over the squad; players drawn anew, BCa. [efron1987] [oba2014]"),
+            ("Far values", "More than 3.5 robust spreads from the middle of the group, the spread pooled over groups. [iglewiczhoaglin1993]"),
+            ("Error from inputs", "Every input comes out otherwise by its typical error between days, normal, all attempts of a day alike, and the formula is asked again: 30 players, 60 draws each. Inputs are found by changing them. [jcgm101]"),
+            ("Change, error, what matters", "As in the season report."),
+            ("Weak points", "Ordered by a weight of ours, no source; they are meant to start a talk, not to end it."),
+            ("How often this is wrong", "Measured on simulated squads with known truth; see the bench study of the project's documentation.")))),
+        new Cautions(
+            "A trial metric is one person's idea. Nobody has reviewed it; do not pick, rank or clear players by it.",
+            "Tried on one squad: what holds here may not hold elsewhere. Try it on another season before it is promoted.",
+            "Trying many ideas on one season finds one that looks good by chance. Write down how many were tried."));
+}

@@ -1,0 +1,61 @@
+using Analytics.Metrics.Bench;
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Load;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Notebooks.Units;
+
+namespace Analytics.Notebooks.Bench;
+
+/// <summary>Whether an idea moves when players train, and more with those who train more.</summary>
+internal static class MovementQuestions
+{
+    // As the season report has it: a sheet with a few gaps still tells who did more.
+    private const double LeastShare = 0.8;
+
+    public static IEnumerable<CardQuestion> Of(BenchContext bench, SketchCard card, ShownUnit unit)
+    {
+        yield return Moves(card, unit);
+        yield return Dose(bench, card);
+    }
+
+    private static CardQuestion Moves(SketchCard card, ShownUnit unit)
+    {
+        const string question = "Does it move over the season?";
+        if (card.Movement is not { } movement) return new(question, "cannot tell", "", "nobody was tested on two occasions", Tone.Muted);
+        var mean = movement.Mean.Mean;
+        var answer = movement.Moved switch { null => "cannot tell", false => "cannot be told from none", _ => Direction(card.Sketch.Better, mean.Value) };
+        var standardised = movement.Standardised is { } s ? FormattableString.Invariant($"; {Math.Abs(s):0.0} SD of the changes") : "";
+        var errors = movement.InTypicalErrors is { } i ? FormattableString.Invariant($"; {Math.Min(Math.Abs(i.Low), Math.Abs(i.High)):0.0} to {Math.Max(Math.Abs(i.Low), Math.Abs(i.High)):0.0} typical errors") : "";
+        if (movement.Moved != true) errors = "";
+        return new(question, answer, $"squad mean {unit.ChangeText(mean.Value, mean.Interval)}{standardised}{errors}",
+            $"{Words.Players(mean.N)}, {Words.Date(movement.From)} to {Words.Date(movement.To)}; {Words.Players(movement.Gains)} clearly better, {(movement.Losses == 0 ? "none" : Words.Count(movement.Losses))} worse. Without a comparison group training cannot be told from growing up or practice in the test");
+    }
+
+    private static string Direction(Direction better, double change) => better switch
+    {
+        Metrics.Catalogue.Direction.Neither => change > 0 ? "up" : "down",
+        Metrics.Catalogue.Direction.Higher => change > 0 ? "yes, for the better" : "yes, for the worse",
+        _ => change < 0 ? "yes, for the better" : "yes, for the worse",
+    };
+
+    private static CardQuestion Dose(BenchContext bench, SketchCard card)
+    {
+        const string question = "More with those who train more?";
+        if (bench.Trained is not { } trained) return new(question, "cannot tell", "", "no training was written down between two testing days", Tone.Muted);
+        var metric = card.Sketch.Metric;
+        var sign = metric.Better == Metrics.Catalogue.Direction.Lower ? -1 : 1;
+        var doses = trained.Doses.ToDictionary(d => d.AthleteId, StringComparer.Ordinal);
+        var changes = bench.Squad.Profile.Change(metric, trained.Before.Athletes, trained.After.Athletes).Athletes;
+        DoseMeasure[] kinds = [DoseMeasure.SessionLoad, DoseMeasure.VolumeLoad, DoseMeasure.JumpContacts];
+        var looks = DoseLooks.Of([.. kinds.Select(kind => DoseAgainstChange.Of(new DosePair(kind.Name(), kind.Unit(), $"{metric.Label}, gain", metric.Unit),
+            changes.Select(a => (a.AthleteId, Amount: doses.GetValueOrDefault(a.AthleteId)?.Amount(kind, LeastShare), a.Difference))
+                .Where(a => a.Amount is not null).Select(a => new DosePoint(a.AthleteId, a.Amount!.Value, sign * a.Difference, null))))]);
+        var known = kinds.Zip(looks.Pairs, looks.AdjustedP).Where(k => k.Second.Rank is not null).ToList();
+        if (known.Count == 0) return new(question, "cannot tell", "", looks.Pairs[0].NotComputable ?? "too few players", Tone.Muted);
+        var best = known.MinBy(k => k.Third)!;
+        return new(question, best.Third <= 0.05 ? best.Second.Rank!.Value > 0 ? "yes" : "less with them" : "no sign of it",
+            string.Join("; ", known.Select(k => $"{k.First.Name()} {Figures.Signed(k.Second.Rank!.Value, 2)} {Figures.Limits(k.Second.Rank.Interval?.Low, k.Second.Rank.Interval?.High, 2, signed: true)}".TrimEnd())),
+            $"rank correlation of gain and dose, {Words.Date(trained.Before.Date)} to {Words.Date(trained.After.Date)}, {known.Max(k => k.Second.Points.Count)} players at most; judged with the number of looks counted. No evidence of cause");
+    }
+}

@@ -1,0 +1,71 @@
+using Analytics.Metrics.Bench;
+using Analytics.Metrics.Profile;
+using Analytics.Metrics.Seasons;
+using Analytics.Metrics.Tests.Profile;
+using Analytics.Metrics.Tests.Seasons;
+using Analytics.Metrics.Trials;
+
+namespace Analytics.Metrics.Tests.Bench;
+
+public class SeasonMovementTests
+{
+    // Changes 1, 2, 3, ... 9: mean 5, SD √7.5, t(8) = 2.306 (table), so 5 ± 2.306 × 2.7386/3.
+    [Fact]
+    public void Of_TwoOccasions_IsTheMeanChange()
+    {
+        var movement = Of(retest: false, Invented.Days(Course.Baseline, [.. Enumerable.Range(1, 9).Select(i => 100.0 + 3 * i)]), Invented.Days(Course.June, [.. Enumerable.Range(1, 9).Select(i => 100.0 + 4 * i)]))!;
+
+        Assert.Equal((Course.Baseline, Course.June, 9), (movement.From, movement.To, movement.Mean.Mean.N));
+        Assert.Equal(5, movement.Mean.Mean.Value, 1e-12);
+        Assert.Equal(2.895, movement.Mean.Mean.Interval!.Value.Low, 1e-3);
+        Assert.Equal(7.105, movement.Mean.Mean.Interval.Value.High, 1e-3);
+        Assert.Equal(1.826, movement.Standardised!.Value, 1e-3);
+        Assert.True(movement.Moved);
+        // No error between days is known, so no one's change is judged and nothing is said in typical errors.
+        Assert.Equal((0, 0, null, null, null), (movement.Gains, movement.Losses, movement.TypicalError, movement.InTypicalErrors, movement.Still));
+    }
+
+    // Backs gain 8 kg, linemen nothing, of errors of about 0.9 kg: all 12 backs are seen, and one lineman of 12 is taken for a loss, where 1 in 20 is allowed.
+    [Fact]
+    public void Of_Season_CountsWhoChangedAndSaysHowStillTheRetestWas()
+    {
+        var values = SeasonValues.Of(Invented.Metric(), Course.Days);
+        var quality = TestQuality.Of(Course.Profile, values);
+        var movement = SeasonMovement.Of(new BenchSquad(Course.Profile, Course.Days, []), values, quality)!;
+
+        Assert.Equal((12, 1), (movement.Gains, movement.Losses));
+        Assert.Equal(24, movement.Mean.Mean.N);
+        Assert.InRange(movement.Mean.Mean.Value, 3.5, 4.5);
+        Assert.InRange(movement.TypicalError!.Value, 0.6, 1.3);
+        Assert.Equal(movement.Mean.Mean.Interval!.Value.Low / movement.TypicalError.Value, movement.InTypicalErrors!.Value.Low, 1e-12);
+        Assert.InRange(movement.Still!.Mean.Value, -0.6, 0.6);
+        Assert.True(movement.Moved);
+    }
+
+    [Fact]
+    public void Of_OneOccasion_IsNothing()
+    {
+        Assert.Null(Of(false, Invented.Days(Course.Baseline, 1, 2, 3)));
+        Assert.Null(Of(true, Invented.Days(Course.Baseline, 1, 2, 3), Invented.Days(Course.Retest, 1, 2, 4)));
+        Assert.Null(Of(false));
+    }
+
+    [Fact]
+    public void Of_OnePlayer_HasNoInterval()
+    {
+        var movement = Of(false, Invented.Days(Course.Baseline, 1), Invented.Days(Course.June, 3))!;
+
+        Assert.Equal((2.0, null, null), (movement.Mean.Mean.Value, movement.Moved, movement.Standardised));
+    }
+
+    [Fact]
+    public void Of_EqualChanges_HaveNoStandardisedMean()
+        => Assert.Null(Of(false, Invented.Days(Course.Baseline, 1, 2, 3), Invented.Days(Course.June, 2, 3, 4))!.Standardised);
+
+    private static SeasonMovement? Of(bool retest, params IReadOnlyList<AthleteDay>[] days)
+    {
+        var profile = new SquadProfile { Squad = Invented.Squad(9), Retests = retest ? [RepeatDays.Pair(days[0], days[1])] : [] };
+        var values = SeasonValues.Of(Invented.Metric(), days);
+        return SeasonMovement.Of(new BenchSquad(profile, days, []), values, TestQuality.Of(profile, values));
+    }
+}

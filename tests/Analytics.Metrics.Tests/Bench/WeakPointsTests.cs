@@ -1,0 +1,100 @@
+using Analytics.Metrics.Bench;
+using Analytics.Metrics.Bench.Inputs;
+using Analytics.Metrics.Sketching;
+using Analytics.Metrics.Tests.Seasons;
+using Analytics.Statistics;
+
+namespace Analytics.Metrics.Tests.Bench;
+
+public class WeakPointsTests
+{
+    private static readonly BenchSquad s_bench = Benches.Bench(Benches.Days(40, [.. Benches.Retest, Course.June],
+        ("own", Benches.Drawn(11)), ("a", Benches.Drawn(12))), retest: true, null, "a");
+
+    private static readonly SketchCard s_card = s_bench.Judge(Benches.Own(v => v[0], "own"));
+
+    [Fact]
+    public void Of_AnyCard_IsWeightiestFirst()
+    {
+        Assert.Equal(s_card.Weak.Select(p => p.Weight).OrderDescending(), s_card.Weak.Select(p => p.Weight));
+        Assert.Equal(s_card.Weak.Take(3), s_card.Weakest);
+        Assert.All(s_card.Weak, p => Assert.InRange(p.Weight, 0, 1));
+        Assert.Equal(s_card.Weak.Count, s_card.Weak.Select(p => p.What).Distinct().Count());
+        Assert.All(s_card.Weak, p => Assert.EndsWith(".", p.Text, StringComparison.Ordinal));
+    }
+
+    // Nothing to complain of but what no season can mend: three points are left.
+    [Fact]
+    public void Of_CardWithoutFlaws_HasThreeAllTheSame()
+    {
+        var clean = s_card with
+        {
+            Sketch = s_card.Sketch with { Sources = ["oba2014"] },
+            Repeats = s_card.Repeats with { Icc = s_card.Repeats.Icc! with { Value = 0.95 } },
+            Quality = s_card.Quality with { DetectableChange = null, UsableShare = 1 },
+            Overlap = null, Mass = null, Ends = new(40, 1, 1, 0), Groups = [],
+            Movement = s_card.Movement! with { Mean = s_card.Movement.Mean with { Mean = s_card.Movement.Mean.Mean with { Interval = new(1, 2) } }, Still = null },
+            Conditions = s_card.Conditions with { TestersNoted = 2, Others = [], Testers = [] },
+            Verdict = s_card.Verdict with { DecidedBy = null },
+            Cost = new(0, []),
+        };
+
+        Assert.Equal(["one squad", "not held against play", "not reviewed"], WeakPoints.Of(clean, BenchRule.Standard).Select(p => p.What));
+    }
+
+    [Fact]
+    public void Of_OneFlawAtATime_NamesIt()
+    {
+        Assert.Equal(0.95, Point(s_card with { Repeats = new(RepeatKind.None, null, 0, []) }, "no repeats")!.Weight);
+        Assert.Equal(0.75, Point(s_card with { Repeats = s_card.Repeats with { Kind = RepeatKind.SameDay } }, "no retest")!.Weight);
+        Assert.Contains("30 % of what it shows on one day is error", Point(s_card with { Repeats = s_card.Repeats with { Icc = s_card.Repeats.Icc! with { Value = 0.7, Interval = new(0.5, 0.8) } } }, "error")!.Text, StringComparison.Ordinal);
+        Assert.Null(Point(s_card with { Repeats = s_card.Repeats with { Icc = s_card.Repeats.Icc! with { Value = 0.9 } } }, "error"));
+        Assert.NotNull(Point(s_card with { Repeats = s_card.Repeats with { Athletes = 15 } }, "few repeats"));
+        Assert.Null(Point(s_card with { Repeats = s_card.Repeats with { Athletes = 16 } }, "few repeats"));
+        Assert.Contains("would be \u201Cno more than noise\u201D", Point(s_card with { Verdict = s_card.Verdict with { DecidedBy = BenchVerdict.Noise } }, "one player decides")!.Text, StringComparison.Ordinal);
+        Assert.StartsWith("7 of 40 players share the lowest value", Point(s_card with { Ends = new(40, 7, 1, 0) }, "floor")!.Text, StringComparison.Ordinal);
+        Assert.StartsWith("7 of 40 players share the highest value", Point(s_card with { Ends = new(40, 1, 7, 0) }, "ceiling")!.Text, StringComparison.Ordinal);
+        Assert.Equal("0 values lie far from the group, 4 outside what is believed. Look at these first.", Point(s_card with { Groups = [], Ends = new(40, 1, 1, 4) }, "odd values")!.Text);
+        Assert.Equal("On a usual testing day 50 % of the squad have a value.", Point(s_card with { Quality = s_card.Quality with { UsableShare = 0.5 } }, "few players have it")!.Text);
+        Assert.NotNull(Point(s_card with { Movement = null }, "one occasion only"));
+        Assert.Equal("5 minutes more for every player.", Point(s_card with { Cost = new(5, []) }, "costs time")!.Text);
+        Assert.Null(Point(s_card with { Cost = new(1.9, []) }, "costs time"));
+        Assert.NotNull(Point(s_card, "tester not noted"));
+        Assert.NotNull(Point(s_card, "no published source"));
+        Assert.Equal("10 values on another scale (hand) are not compared. Test everybody the same way.", Point(s_card with { Conditions = s_card.Conditions with { Others = [new("hand", 10, null)] } }, "several scales")!.Text);
+    }
+
+    [Fact]
+    public void Of_ErrorThatIsLargeAndNotExplained_IsNotUnderstood()
+    {
+        var error = new PropagatedError(1, null, null, [], [], 2, 2, new(1.5, 2.5), "why");
+
+        Assert.Equal("why", Point(s_card with { Error = error }, "error not understood")!.Text);
+        Assert.Null(Point(s_card with { Error = error with { Together = 1.9 } }, "error not understood"));
+        Assert.Null(Point(s_card with { Error = error with { RatioInterval = new(0.9, 2.5) } }, "error not understood"));
+        Assert.Null(Point(s_card with { Error = error with { Ratio = 1.2, RatioInterval = new(1.1, 1.3) } }, "error not understood"));
+    }
+
+    // A far share of its own is no weakness; a rule of one's own moves the limit.
+    [Fact]
+    public void Of_LittleOfItsOwn_FollowsTheRuleGiven()
+    {
+        var own = s_card.Overlap!.Own!;
+        var card = s_card with { Overlap = s_card.Overlap with { Own = own.Moved(0.5 - own.Value!.Value, new Interval(0.3, 0.7)) } };
+
+        Assert.Null(Point(card, "little of its own"));
+        Assert.NotNull(WeakPoints.Of(card, BenchRule.Standard with { OwnShareSmall = 0.4 }).FirstOrDefault(p => p.What == "little of its own"));
+    }
+
+    [Fact]
+    public void Of_FormulaThatFails_CountsThePlayerDays()
+    {
+        var sketch = Sketch.Day("own_idea", "Own idea", "1", Analytics.Metrics.Catalogue.Direction.Higher, (0, 1e6), day => day.AthleteId == "a3" ? throw new NotSupportedException() : 5);
+        var card = s_bench.Judge(sketch);
+
+        Assert.Equal(3, card.TroubledDays);
+        Assert.Equal("For 3 player-days the formula failed; see the list.", card.Weak.Single(p => p.What == "formula fails").Text);
+    }
+
+    private static WeakPoint? Point(SketchCard card, string what) => WeakPoints.Of(card, BenchRule.Standard).SingleOrDefault(p => p.What == what);
+}

@@ -1,0 +1,23 @@
+using Analytics.Metrics.Catalogue;
+using Analytics.Metrics.Sketching;
+using Analytics.Metrics.Trials;
+
+namespace Analytics.Metrics.Tests.Sketching;
+
+public class SketchFormulaTests
+{
+    private static readonly MetricSketch Plain = Sketch.Each<ThrowTrial>("idea", "Idea", "m", Direction.Higher, (1, 20),
+        (thrown,
+            day) => thrown.Distance);
+
+    [Fact]
+    public void Formula_NotSaid_IsTheLineOfCode() => Assert.Equal("(thrown, day) => thrown.Distance", Plain.Metric.Formula);
+
+    [Fact]
+    public void Formula_Said_IsTheMetricsAlsoInACopy()
+    {
+        var said = Plain with { Formula = "s [m], read off the tape" };
+        Assert.Equal("s [m], read off the tape", said.Metric.Formula);
+        Assert.Equal("s [m], read off the tape", said.BestOf().Metric.Formula);
+    }
+}
