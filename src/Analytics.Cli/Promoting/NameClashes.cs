@@ -14,7 +14,7 @@ internal static class NameClashes
             throw Taken($"There is a metric '{name.Id}' already ({known.Label}).");
         foreach (var file in files)
         {
-            if (Path.Exists(clone.Full(file))) throw Taken($"{file} is there already, and nothing is written over.");
+            if (Path.Exists(clone.Full(file))) throw Taken($"{file} is there already, and nothing is written over; if it comes of an earlier promotion, the line that one printed takes it back.");
             // Committed and deleted, or staged: undoing would touch what is not ours.
             if (clone.Git.Ask("ls-files", "--", file) != "" || clone.Git.Ask("ls-tree", "HEAD", "--", file) != "") throw Taken($"{file} is known to git although it is not there now.");
         }

@@ -18,10 +18,10 @@ internal static class Promotion
         var waive = options.Waive is { } reason ? PlainWords.Reason("--waive", reason, WordsOfAReason) : null;
         var sketch = await SketchFile.PickAsync(options.File).ConfigureAwait(false);
         var clone = Clone.Find(options.Repository);
-        CloneState.Check(clone);
         var folder = MetricFolder.Of(options.Folder, sketch, clone);
         string source = $"{Clone.Library}/{folder}/{name.Class}.cs", tests = $"{Clone.Tests}/{folder}/{name.TestClass}.cs";
         NameClashes.Check(clone, name, [source, tests]);
+        CloneState.Check(clone);
         var values = SketchOnFrozenSeason.Values(sketch, clone, out var days);
         if (!LambdaText.Is(sketch.Written))
             throw new NotebookException(Fault.Data, $"The formula of '{sketch.Id}' is '{PlainLine.Of(sketch.Written)}', which stands somewhere else. Write it as a lambda into Sketch.{(sketch.Kind is null ? "Day" : "Each")}(...), so that it can be carried over.");

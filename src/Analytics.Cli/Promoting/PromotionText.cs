@@ -33,10 +33,11 @@ internal static class PromotionText
         to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Tests of the metric and the catalogue: {results.Passed} passed, {results.Failed.Count} failed{(blank > 0 ? $", of these {blank} blank" : "")}."));
         foreach (var test in wrong.Take(FailuresShown)) to.WriteLine($"  {PlainLine.Whole(test.Name)}: {PlainLine.Whole(test.Message.Split('\n')[0])}");
         if (wrong.Count > FailuresShown) to.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  and {wrong.Count - FailuresShown} more"));
+        if (wrong.Count > 0) to.WriteLine($"Mend the formula in {plan.Files[0].Path} until these pass, or take all of it back with the line above, mend the sketch and promote again.");
         if (blank > 0)
         {
             to.WriteLine($"A blank check fails on purpose: in {plan.Files[1].Path} put a figure from outside in its place (PublishedCheck.Filled),");
-            to.WriteLine("or say why there is none (PublishedCheck.Waived). Nothing else is missing for that.");
+            to.WriteLine($"or say why there is none (PublishedCheck.Waived).{(wrong.Count == 0 ? " Nothing else is missing for that." : "")}");
         }
 
         if (wrong.Count == 0) to.WriteLine("Next: read the new files, take the sketch out of its notebook, run all tests (bash tests/run.sh), commit. See docs/promoting.md.");

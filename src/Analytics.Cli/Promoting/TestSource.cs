@@ -16,7 +16,7 @@ internal static class TestSource
     public static string Write(Metric metric, PromotedName name, string folder, IReadOnlyList<FrozenValue> rows, string? waive)
     {
         var text = new StringBuilder();
-        foreach (var space in new[] { $"Analytics.Metrics.{folder}", "Analytics.Metrics.Tests.Promoted" }.Order(StringComparer.Ordinal)) text.Append("using ").Append(space).Append(";\n");
+        foreach (var space in new[] { $"Analytics.Metrics.{folder}", "Analytics.Metrics.Tests.Catalogue", "Analytics.Metrics.Tests.Promoted" }.Order(StringComparer.Ordinal)) text.Append("using ").Append(space).Append(";\n");
         text.Append($$"""
 
             namespace Analytics.Metrics.Tests.{{folder}};

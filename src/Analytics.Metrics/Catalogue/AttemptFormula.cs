@@ -44,13 +44,13 @@ public sealed class AttemptFormula
         return new(unit, day => [new AttemptCall(null, day, value)]);
     }
 
-    /// <summary>The values of a day, worked out once; an attempt without a value is left out, an infinite one is kept for whoever compares to set aside.</summary>
+    /// <summary>The values of a day, worked out once; an attempt without a value, or with 0 over 0, is left out, an infinite one is kept for whoever compares to set aside.</summary>
     /// <param name="day">The athlete's day.</param>
     /// <exception cref="UnitMismatchException">The formula gives another dimension than the unit's.</exception>
     public IEnumerable<TrialValue> Of(AthleteDay day)
     {
         ArgumentNullException.ThrowIfNull(day);
-        return _made.GetValue(day, d => [.. Calls(d).Select(c => c.Evaluate(Unit)).OfType<TrialValue>()]);
+        return _made.GetValue(day, d => [.. Calls(d).Select(c => c.Evaluate(Unit)).OfType<TrialValue>().Where(v => !double.IsNaN(v.Value))]);
     }
 
     /// <summary>The evaluations of a day, not yet made.</summary>

@@ -18,13 +18,13 @@ internal static class CardBlock
         if (sketch.Fault is { } fault) return new Section($"{sketch.Label}: cannot be used", "", new Callout(fault));
         var card = bench.Card(sketch);
         var title = $"{sketch.Label}: {card.Verdict.Words}";
-        if (card.Occasion is null) return new Section(title, sketch.Meaning, TroubleBlock.Of(bench, [sketch]), new Note("No player has a value."));
+        if (card.Occasion is null) return new Section(title, sketch.Meaning, TroubleBlock.Of(bench, [sketch]), new Note("No player has a value. Does the season have such trials, and are the words in quotation marks those of the data dictionary?"));
         return new Section(title, Words.Signs($"{Meaning(sketch)}{card.Verdict.Why}"),
             TroubleBlock.Of(bench, [sketch]),
             new Callout("The three weakest points", card.Weakest.Select(w => Words.Signs($"{Words.Capital(w.What)}: {w.Text}"))),
             new Together(new StripPlot([Strip(bench, card)], null), Overlaps(card), CardQuestions.Of(bench, card)),
             new Folded("How it lies in each group, and every library metric beside it", Groups(bench, card), AllOverlaps(card)),
-            new Folded("The formula as written", new Prose(sketch.Metric.Formula), new Note($"{(sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "Best attempt" : "Mean of the attempts")} of the day, in {sketch.Unit}; believed from {Plain(sketch.Low)} to {Plain(sketch.High)}. Trial metric: not reviewed.")));
+            new Folded("The formula as written", new Prose(sketch.Metric.Formula), new Note($"{(sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "Best attempt" : "Mean of the attempts")} of the day, {(sketch.Unit == "1" ? "a plain number" : $"in {sketch.Unit}")}; believed from {Plain(sketch.Low)} to {Plain(sketch.High)}. Trial metric: not reviewed.")));
     }
 
     private static string Meaning(MetricSketch sketch) => sketch.Meaning.Length == 0 ? "" : sketch.Meaning.TrimEnd('.') + ". ";

@@ -32,7 +32,7 @@ internal static class ConditionQuestions
         const string question = "Does it shift from day to day without training?";
         if (card.Conditions.RetestShift is not { Mean: { } mean }) return new(question, "cannot tell", "", "no retest days of enough players", Tone.Muted);
         var shifted = mean.Interval is { } i && !i.Contains(0);
-        return new(question, shifted ? "yes" : "no sign of it", $"second retest day {unit.ChangeText(mean.Value, mean.Interval)}", $"squad mean of {Words.Players(mean.N)}: practice, tiredness, weather or the gates", shifted ? Tone.Loss : Tone.Plain);
+        return new(question, shifted ? "yes" : "no sign of it", $"second retest day {unit.ChangeText(mean.Value, mean.Interval)}", $"squad mean of {Words.Players(mean.N)}: practice, tiredness, weather or the equipment", shifted ? Tone.Loss : Tone.Plain);
     }
 
     private static CardQuestion Tester(SketchCard card, ShownUnit unit)

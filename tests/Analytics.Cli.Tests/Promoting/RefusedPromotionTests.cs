@@ -14,7 +14,7 @@ public sealed class RefusedPromotionTests : IDisposable
     [InlineData("There is no folder 'Swimming' for metrics in src/Analytics.Metrics. Give one of these with --folder: Catalogue, Jumping, Sprinting, Strength.", "--name", "x", "--folder", "Swimming")]
     [InlineData("There is no folder '../Jumping' for metrics", "--name", "x", "--folder", "../Jumping")]
     [InlineData("There is no folder 'Trials' for metrics", "--name", "x", "--folder", "Trials")]
-    [InlineData("src/Analytics.Metrics/Jumping/TakenMetric.cs is there already, and nothing is written over. Give another --name.", "--name", "taken")]
+    [InlineData("src/Analytics.Metrics/Jumping/TakenMetric.cs is there already, and nothing is written over; if it comes of an earlier promotion, the line that one printed takes it back. Give another --name.", "--name", "taken")]
     [InlineData("tests/Analytics.Metrics.Tests/Jumping/TestedMetricTests.cs is there already", "--name", "tested")]
     [InlineData("There is a class HiddenMetric already, in src/Analytics.Metrics/Strength/Other.cs.", "--name", "hidden")]
     [InlineData("The label 'Body mass' is that of the metric 'body_mass'.", "--name", "x", "--label", "Body mass")]

@@ -123,6 +123,15 @@ public class AttemptFormulaTests
     }
 
     [Fact]
+    public void Of_NothingOverNothing_IsNoValue()
+    {
+        var formula = AttemptFormula.Each<ThrowTrial>("m/kg", (t, day) => (AnyQuantity)t.Distance / day.BodyMass);
+        var day = Days.With(Days.Throw("overhead_back", 3, 0)) with { BodyMass = Mass.FromKilograms(0) };
+
+        Assert.Empty(formula.Of(day));
+    }
+
+    [Fact]
     public void Of_AnotherDimension_IsRefused()
         => Assert.Equal("the formula gives a value in kg, which is no number of m", Assert.Throws<UnitMismatchException>(() => AttemptFormula.Each<LiftSet>("m", (set, _) => set.Load).Of(Days.With(Days.Lift("x", 1, 1)))).Message);
 
