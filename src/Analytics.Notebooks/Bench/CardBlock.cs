@@ -24,7 +24,7 @@ internal static class CardBlock
             new Callout("The three weakest points", card.Weakest.Select(w => Words.Signs($"{Words.Capital(w.What)}: {w.Text}"))),
             new Together(new StripPlot([Strip(bench, card)], null), Overlaps(card), CardQuestions.Of(bench, card)),
             new Folded("How it lies in each group, and every library metric beside it", Groups(bench, card), AllOverlaps(card)),
-            new Folded("The formula as written", new Prose(sketch.Metric.Formula), new Note($"{(sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "Best attempt" : "Mean of the attempts")} of the day, in {sketch.Unit}; believed from {Plain(sketch.Low)} to {Plain(sketch.High)}. Trial metric: not reviewed.")));
+            new Folded("The formula as written", new Prose(sketch.Metric.Formula), new Note($"{(sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "Best attempt" : "Mean of the attempts")} of the day, {(sketch.Unit == "1" ? "a number without unit" : $"in {sketch.Unit}")}; believed from {Plain(sketch.Low)} to {Plain(sketch.High)}. Trial metric: not reviewed.")));
     }
 
     private static string Meaning(MetricSketch sketch) => sketch.Meaning.Length == 0 ? "" : sketch.Meaning.TrimEnd('.') + ". ";
