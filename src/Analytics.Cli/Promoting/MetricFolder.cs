@@ -9,7 +9,7 @@ namespace Analytics.Cli.Promoting;
 internal static class MetricFolder
 {
     // Folders that hold something else than metrics.
-    private static readonly string[] s_others = ["Trials", "Sketching", "Profile", "Seasons", "Transfer", "bin", "obj"];
+    private static readonly string[] s_others = ["Bench", "Load", "Motion", "Trials", "Sketching", "Profile", "Seasons", "Transfer", "bin", "obj"];
 
     /// <summary>The folder asked for, or the usual one.</summary>
     /// <exception cref="NotebookException">There is no such folder.</exception>

@@ -26,6 +26,8 @@ internal static class Promotion
         if (!LambdaText.Is(sketch.Written))
             throw new NotebookException(Fault.Data, $"The formula of '{sketch.Id}' is '{PlainLine.Of(sketch.Written)}', which stands somewhere else. Write it as a lambda into Sketch.{(sketch.Kind is null ? "Day" : "Each")}(...), so that it can be carried over.");
 
+        // With the formula in words given, nobody else would look at that in C#.
+        PlainWords.OneLine("The formula in C#", sketch.Written);
         var said = MetricTexts.Of(sketch, name, options, clone);
         var (code, metric) = LibraryTrial.Of(MetricSource.Write(said, sketch, folder, name.Class), name.Class);
         SketchOnFrozenSeason.Same(values, FrozenValues.Of(metric, days), metric);

@@ -1,3 +1,5 @@
+using Analytics.Statistics.Reliability;
+
 namespace Analytics.Metrics.Bench;
 
 /// <summary>What can be said of a sketched metric.</summary>
@@ -55,7 +57,23 @@ public sealed record BenchRule
     /// <summary>Share of athletes who must have a library metric on both days for it to be one of the two.</summary>
     public double LeastShared { get; init; } = 0.8;
 
+    /// <summary>Whether little of what returns is a metric's own.</summary>
+    /// <param name="own">Its own share.</param>
+    public bool IsLittle(OwnShare own)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        return own.Interval is { } i && i.High < OwnShareSmall && (own.N >= FewestForShare || own.FromOthers >= GivenOfCopy);
+    }
+
+    /// <summary>Whether it surely returns between players of a group, and more than a little of that is its own.</summary>
+    /// <param name="own">Its own share.</param>
+    public bool IsItsOwn(OwnShare own)
+    {
+        ArgumentNullException.ThrowIfNull(own);
+        return own.Interval is { } i && i.Low > OwnShareLeast && own.Returns >= SurelyReturns;
+    }
+
     /// <summary>The rule in words a report can print.</summary>
     public string Statement => FormattableString.Invariant(
-        $"Noise: the interval of the ICC holds 0 and stays below {NoiseBelow:0.00}. Nothing new: of the differences between players of a group that return on the second day, less than {100 * OwnShareSmall:0} % are its own (upper limit) once the best two library metrics are taken off (with fewer than {FewestForShare} players: these give {100 * GivenOfCopy:0} % of it), or it puts players in the same order as one of them (rank correlation {SameOrder:0.00} or more, lower limit). Something new: it repeats, between players of a group too ({100 * SurelyReturns:0.#} % of resamples), and more than {100 * OwnShareLeast:0} % are its own (lower limit). Else: cannot tell yet. The limits are our choice, no source.");
+        $"Noise: the interval of the ICC holds 0 and stays below {NoiseBelow:0.00}. Nothing new: of the differences between players of a group that return on the second day, less than {100 * OwnShareSmall:0} % are its own (upper limit) once the best two library metrics are taken off (with fewer than {FewestForShare} players: these give {100 * GivenOfCopy:0} % of it), or it puts players in the same order as one of them (rank correlation {SameOrder:0.00} or more, lower limit); without retest days, the best two give {100 * GivenByTwo:0} % of the differences seen. Something new: it repeats, between players of a group too ({100 * SurelyReturns:0.#} % of resamples), and more than {100 * OwnShareLeast:0} % are its own (lower limit). Else: cannot tell yet. The limits are our choice, no source.");
 }

@@ -34,10 +34,10 @@ public sealed record Conditions(string? Series, IReadOnlyList<OtherScale> Others
         var others = values.NotCompared.Where(n => double.IsFinite(n.Value)).GroupBy(n => n.Series, StringComparer.Ordinal)
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new OtherScale(g.Key, g.Count(), Mean([.. g.Select(n => n.Value - values.Of(n.AthleteId).FirstOrDefault(v => v.Date == n.Date)?.Value).OfType<double>()]))).ToList();
-        var tested = new List<(AthleteDay Day, string Tester)>();
+        var found = new List<(AthleteDay Day, string Tester)>();
         // Days without some trials are made up: what goes wrong on them is not told, and a formula that never ends on one is left behind.
         var quiet = values.Metric with { FromTrials = day => sketch.Attempts(day).OfType<TrialValue>() };
-        if (!TimeLimit.Kept(() => tested = [.. days.SelectMany(d => TesterUsed.Of(quiet, d) is { } t ? new[] { (d, t) } : [])], sketch.Limits.MadeUp)) tested = [];
+        var tested = TimeLimit.Kept(() => found = [.. days.SelectMany(d => TesterUsed.Of(quiet, d) is { } t ? new[] { (d, t) } : [])], sketch.Limits.MadeUp) ? found : [];
         return new(values.Series, others, values.Reliability(squad.Profile).Shift, Contrasts(squad, values, tested), tested.Select(t => t.Tester).Distinct(StringComparer.OrdinalIgnoreCase).Count());
     }
 

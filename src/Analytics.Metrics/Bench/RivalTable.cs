@@ -29,8 +29,8 @@ public sealed record RivalTable(IReadOnlyList<Rival> Rivals)
         {
             var better = Rivals.Where(r => r.Against?.Interval is { Low: > 0 }).MaxBy(r => r.Against!.Difference);
             if (better is not null) return FormattableString.Invariant($"{better.Card.Sketch.Label} repeats better than {Rivals[0].Card.Sketch.Label}: ICC higher by {better.Against!.Difference:0.00} ({better.Against.Interval!.Value.Low:0.00} to {better.Against.Interval.Value.High:0.00}) on the same {better.Against.Athletes} players.");
-            var worse = Rivals.Skip(1).Where(r => r.Against is not null).ToList();
-            if (worse.Count > 0 && worse.TrueForAll(r => r.Against!.Interval is { High: < 0 })) return $"{Rivals[0].Card.Sketch.Label} repeats better than its rivals.";
+            var worse = Rivals.Where(r => r.Against is not null).ToList();
+            if (worse.Count == Rivals.Count - 1 && worse.TrueForAll(r => r.Against!.Interval is { High: < 0 })) return $"{Rivals[0].Card.Sketch.Label} repeats better than its rivals.";
             return worse.Count > 0 ? "Which of them repeats better cannot be told with these players; take the simpler one." : "No retest of enough players: which of them repeats better cannot be told.";
         }
     }

@@ -26,11 +26,11 @@ internal static class VerdictReason
         {
             var names = Names(overlap);
             var figure = FormattableString.Invariant($"{100 * share:0} % ({100 * own.Low:0} to {100 * own.High:0} %)");
-            if (own.High < rule.OwnShareSmall && (overlap.Own.N >= rule.FewestForShare || overlap.Own.FromOthers >= rule.GivenOfCopy)) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
+            if (rule.IsLittle(overlap.Own)) return (BenchVerdict.NothingNew, $"Of what returns on the second day only {figure} is its own; the rest is in {names}.");
             if (overlap.Own.Returns < rule.SurelyReturns) return (BenchVerdict.CannotTellYet, GroupsOnly);
-            if (own.Low > rule.OwnShareLeast && repeats.Interval is { } known)
+            if (rule.IsItsOwn(overlap.Own) && repeats.Interval is { } known)
                 return (BenchVerdict.SaysSomethingNew, $"It returns (ICC {Text(repeats.Value!.Value, known)}), and of what returns {figure} is in no pair of library metrics, the nearest being {names}.");
-            return (BenchVerdict.CannotTellYet, $"Of what returns on the second day {figure} is its own beside {names}: it may be little or much.");
+            return (BenchVerdict.CannotTellYet, $"Of what returns on the second day {figure} is its own beside {names}{(own.High < rule.OwnShareSmall ? $", but with {overlap.Own.N} players two of many metrics give most of anything by chance; {rule.FewestForShare} are needed." : ": it may be little or much.")}");
         }
 
         if (overlap?.Own is not null) return (BenchVerdict.CannotTellYet, GroupsOnly);
@@ -38,7 +38,7 @@ internal static class VerdictReason
             return (BenchVerdict.NothingNew, FormattableString.Invariant($"{Names(overlap)} give {100 * given:0} % of the differences between players of a group."));
         return repeats.Kind == RepeatKind.RetestDays
             ? (BenchVerdict.CannotTellYet, "It returns, but no two library metrics were done by enough of the same players on both days to say what is new in it.")
-            : (BenchVerdict.CannotTellYet, "No players were tested on two days within a week, so what it says cannot be told from its error.");
+            : (BenchVerdict.CannotTellYet, "Too few players have it on two days within a week, so what it says cannot be told from its error.");
     }
 
     // Body mass and position make a value return over the squad; neither is news.

@@ -26,7 +26,7 @@ internal static class CardQuestions
         yield return Returns(card);
         yield return Error(card, unit);
         yield return Coarse(card, unit);
-        yield return New(card);
+        yield return New(card, bench.Squad.Rule);
         yield return Ends(card);
         yield return Mass(card);
         foreach (var q in MovementQuestions.Of(bench, card, unit)) yield return q;
@@ -66,15 +66,15 @@ internal static class CardQuestions
             return new("Does it see a change that matters?", "cannot tell", "", quality.DetectableChange is null ? "no error between days is known" : quality.Worthwhile.Basis, Tone.Muted);
         return new("Does it see a change that matters?", sees <= matters ? "in one player, one day before and one after" : quality.DaysForGroup <= quality.Rule.MostDays ? $"in a group of {quality.GroupSize}, not in one player" : "only by averaging days",
             $"sees {Amount(unit, sees, null)}, {Amount(unit, matters, quality.Worthwhile.Interval)} matters",
-            quality.DaysForAthlete is { } one && quality.DaysForGroup is { } group ? FormattableString.Invariant($"test days on each occasion: one player {one}, group of {quality.GroupSize} {group}") : "");
+            quality.DaysForAthlete is { } one && quality.DaysForGroup is { } group ? FormattableString.Invariant($"test days wanted on each occasion: {one} for one player, {group} for a group of {quality.GroupSize}") : "");
     }
 
-    private static CardQuestion New(SketchCard card)
+    private static CardQuestion New(SketchCard card, BenchRule rule)
     {
         if (card.Overlap is not { } overlap || overlap.BestTwo.Count == 0) return new("Does it say something new?", "cannot tell", "", card.Overlap?.Basis ?? "", Tone.Muted);
         var names = Words.List([.. overlap.BestTwo.Select(Words.Short)]);
         if (overlap.Own is { Value: { } share, Interval: { } i })
-            return new("Does it say something new?", i.High < BenchRule.Standard.OwnShareSmall ? "little" : i.Low > BenchRule.Standard.OwnShareLeast ? "yes" : "cannot tell",
+            return new("Does it say something new?", rule.IsLittle(overlap.Own) ? "little" : rule.IsItsOwn(overlap.Own) ? "yes" : "cannot tell",
                 FormattableString.Invariant($"{100 * share:0} % ({100 * i.Low:0} to {100 * i.High:0} %) of what returns is its own"),
                 $"beside {names}; {overlap.Basis}{(overlap.Own.RemainderRepeats is { } r ? $"; what remains repeats with r {Look.Figures.Plain(r, 2)}" : "")}");
         return new("Does it say something new?", "cannot tell", overlap.GivenByTwo is { } given ? FormattableString.Invariant($"{names} give {100 * given:0} % of its differences within groups") : "", overlap.Basis, Tone.Muted);

@@ -15,6 +15,7 @@ public sealed class RefusedPromotionTests : IDisposable
     [InlineData("There is no folder '../Jumping' for metrics", "--name", "x", "--folder", "../Jumping")]
     [InlineData("There is no folder 'Trials' for metrics", "--name", "x", "--folder", "Trials")]
     [InlineData("src/Analytics.Metrics/Jumping/TakenMetric.cs is there already, and nothing is written over; if it comes of an earlier promotion, the line that one printed takes it back. Give another --name.", "--name", "taken")]
+    [InlineData("There is no folder 'Bench' for metrics", "--name", "x", "--folder", "Bench")]
     [InlineData("tests/Analytics.Metrics.Tests/Jumping/TestedMetricTests.cs is there already", "--name", "tested")]
     [InlineData("There is a class HiddenMetric already, in src/Analytics.Metrics/Strength/Other.cs.", "--name", "hidden")]
     [InlineData("The label 'Body mass' is that of the metric 'body_mass'.", "--name", "x", "--label", "Body mass")]
@@ -65,6 +66,11 @@ public sealed class RefusedPromotionTests : IDisposable
         { "\n" + Ideas.Jump("(j, d) => j.Distanse"), "ideas.csx, line 2: CS1061" },
         { "\nthrow new InvalidOperationException(\"not today\");\n" + Ideas.Jump("(j, d) => j.Distance"), "ideas.csx, line 2: InvalidOperationException: not today" },
     };
+
+    // A formula in words is no cover for code that looks other than it is.
+    [Fact]
+    public async Task Promote_FormulaWithWhatCannotBeSeen_IsRefusedThoughItIsGivenInWords()
+        => Refused(await clone.PromoteAsync(clone.Ideas(Ideas.Jump("(j, d) => /* \u202E */ j.Distance")), "--name", "x", "--formula", "s; s jump distance [m]"), 1, "The formula in C# holds a character that cannot be seen or read (U+202E)");
 
     [Theory]
     [MemberData(nameof(Broken))]

@@ -7,7 +7,7 @@ namespace Analytics.Cli.Tests.Promoting;
 /// <summary>What a promotion looks at of a clone, under git with one commit: no code is built in it.</summary>
 internal sealed class TinyClone : IDisposable
 {
-    private static readonly string[] s_folders = ["Catalogue", "Jumping", "Sprinting", "Strength", "Sketching", "Trials"];
+    private static readonly string[] s_folders = ["Catalogue", "Jumping", "Sprinting", "Strength", "Bench", "Sketching", "Trials"];
 
     private readonly TempFolder folder = new();
 

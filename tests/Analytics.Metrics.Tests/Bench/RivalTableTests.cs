@@ -56,6 +56,15 @@ public class RivalTableTests
         Assert.Equal("No retest of enough players: which of them repeats better cannot be told.", table.Words);
     }
 
+    // That the first is better than one rival says nothing of another that too few did.
+    [Fact]
+    public void First_BetterThanOneRivalOnly_IsNotCalledTheBest()
+    {
+        var few = Sketch.Each<NumberTrial>("few", "Few", "1", Direction.Higher, (0, 1000), (t, day) => day.AthleteId is "a1" or "a2" ? t.Value : null);
+
+        Assert.Equal("Which of them repeats better cannot be told with these players; take the simpler one.", Bench(40).Compare(s_idea.BestOf(), s_idea.MeanOf(), few).Words);
+    }
+
     // A rival that is the same for everybody has no ICC; one with a fault has no values.
     [Fact]
     public void Rivals_ThatSayNothing_HaveNoGain()

@@ -45,6 +45,16 @@ public class SketchFaultTests
     public void Fault_Minutes_SayWhatIsAllowed(double minutes, string shown)
         => Assert.Equal($"The minutes per player must be 0 to 120; got {shown}.", (s_good with { Minutes = minutes }).Fault);
 
+    // Nine decimals are all a report can show, and errors take more of them than values.
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(7)]
+    public void Fault_Decimals_SayWhatIsAllowed(int decimals)
+    {
+        Assert.Equal(FormattableString.Invariant($"The decimals shown must be 0 to 6; got {decimals}."), (s_good with { Decimals = decimals }).Fault);
+        Assert.All([0, 6], d => Assert.Null((s_good with { Decimals = d }).Fault));
+    }
+
     [Theory]
     [InlineData("stone", "The unit 'stone' cannot be read: 'stone' is not known.")]
     [InlineData("kg/(m", "The unit 'kg/(m' cannot be read: a ')' is missing.")]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
@@ -75,6 +76,30 @@ public sealed class MetricBenchTests
         Assert.Contains("no tester was noted beside these tests", text, StringComparison.Ordinal);
         Assert.Contains("too few players were weighed", text, StringComparison.Ordinal);
         Assert.Contains("Taken as exact: stature", text, StringComparison.Ordinal);
+    }
+
+    // Twelve players are too few for the verdict to call a small share little, and so they are for the table below it.
+    [Fact]
+    public void Card_TableAndVerdict_AgreeOnWhatIsNew()
+    {
+        using var season = ReportSeasons.ThreeDays();
+        var bench = MetricBench.Open(season.Folder);
+        // The jump with a fiftieth of something of each player's own.
+        var idea = Sketch.Each<JumpTrial>("own_part", "Own part", "cm", Direction.Higher, (0, 90),
+            (jump, day) => (AnyQuantity)jump.Height! * (1 + 0.02 * Math.Sin(7 * int.Parse(day.AthleteId[1..], CultureInfo.InvariantCulture))));
+        Assert.Contains("Own part: cannot tell yet.", bench.Answers(idea).ToText(), StringComparison.Ordinal);
+        Assert.Contains("with 12 players two of many metrics give most of anything by chance; 20 are needed", bench.Answers(idea).ToText(), StringComparison.Ordinal);
+        var row = bench.Card(idea).ToText().Split('\n').Single(l => l.StartsWith("Does it say something new?", StringComparison.Ordinal));
+        Assert.Matches("new\\? +cannot tell +11 %", row);
+    }
+
+    [Fact]
+    public void Card_IdeaWithoutUnit_SaysSoInWords()
+    {
+        using var season = ReportSeasons.ThreeDays();
+        var idea = Sketch.Each<JumpTrial>("jump_for_size", "Jump for size", "1", Direction.Higher, (0, 9), (jump, day) => (AnyQuantity?)jump.Height / day.Stature);
+        Assert.Contains("of the day, a number without unit; believed from 0 to 9.", MetricBench.Open(season.Folder).Card(idea).ToText(), StringComparison.Ordinal);
+        Assert.Contains("of the day, in kg/m; believed from 40 to 200.", MetricBench.Open(season.Folder).Card(Squat()).ToText(), StringComparison.Ordinal);
     }
 
     [Fact]
