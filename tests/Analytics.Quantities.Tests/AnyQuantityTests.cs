@@ -19,8 +19,9 @@ public class AnyQuantityTests
 
         Assert.Equal(2.5, any.Si);
         Assert.Equal(Dimension.Of(type), Dimension.OfUnit(any.Dimension));
-        Assert.Equal(name == "Angle" ? 1 : 0, any.Dimension.Angle);
-        Assert.Equal(2.5, any.In(((IQuantity)Activator.CreateInstance(type)!).SiUnit));
+        var unit = ((IQuantity)Activator.CreateInstance(type)!).SiUnit;
+        Assert.Equal(unit.Split('/')[0] == "rad" ? 1 : 0, any.Dimension.Angle);
+        Assert.Equal(2.5, any.In(unit));
     }
 
     [Fact]

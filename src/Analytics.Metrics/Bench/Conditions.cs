@@ -3,7 +3,9 @@ using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
+using Analytics.Statistics;
 using Analytics.Statistics.Change;
+using Analytics.Statistics.EffectSize;
 
 namespace Analytics.Metrics.Bench;
 
@@ -16,9 +18,27 @@ public sealed record OtherScale(string Series, int Values, MeanChange? Shift);
 /// <summary>Two testers, by athletes whom each of them tested on one occasion.</summary>
 /// <param name="First">One of them, as noted.</param>
 /// <param name="Second">The other.</param>
-/// <param name="Shift">Values with the second less values with the first.</param>
-/// <param name="SecondWasLater">Athletes whom the second tested on the later day; when it is all or none, tester and order cannot be told apart.</param>
-public sealed record TesterContrast(string First, string Second, MeanChange Shift, int SecondWasLater);
+/// <param name="Shift">Values with the second less values with the first. Where both orders occur, the mean of the two orders' means, so that what the later day does to everybody drops out.</param>
+/// <param name="SecondWasLater">Athletes whom the second tested on the later day.</param>
+public sealed record TesterContrast(string First, string Second, Estimate Shift, int SecondWasLater)
+{
+    /// <summary>Fewest athletes of an order for its mean to have a doubt of its own.</summary>
+    private const int Fewest = 2;
+
+    /// <summary>Whether tester and order can be told apart: enough athletes were tested in each order.</summary>
+    public bool BothOrders => SecondWasLater >= Fewest && Shift.N - SecondWasLater >= Fewest;
+
+    internal static TesterContrast Of(string first, string second, IReadOnlyList<(double Change, bool Later)> pairs)
+    {
+        double[] later = [.. pairs.Where(p => p.Later).Select(p => p.Change)], earlier = [.. pairs.Where(p => !p.Later).Select(p => p.Change)];
+        var bare = new TesterContrast(first, second, MeanChange.Of([.. pairs.Select(p => p.Change)]).Mean, later.Length);
+        if (!bare.BothOrders) return bare;
+        // Half the difference of the orders as they ran, as in a crossover trial; the variances of the two orders may differ.
+        var welch = WelchTest.Between(later, [.. earlier.Select(c => -c)]);
+        var interval = welch.Interval;
+        return bare with { Shift = new(welch.Difference / 2, welch.StandardError / 2, new(interval.Low / 2, interval.High / 2, interval.Level), pairs.Count, "mean of both orders") };
+    }
+}
 
 /// <summary>Whether a metric depends on how, when and by whom it is tested.</summary>
 /// <param name="Series">The scale compared; empty when there is one only, null without values.</param>
@@ -47,7 +67,8 @@ public sealed record Conditions(string? Series, IReadOnlyList<OtherScale> Others
         var pairs = tested.GroupBy(t => (t.Day.AthleteId, Occasion: occasions.NumberOf(t.Day.Date))).SelectMany(g =>
         {
             var inOrder = g.OrderBy(t => t.Day.Date).ToList();
-            return inOrder.Zip(inOrder.Skip(1)).Where(p => !Same(p.First.Tester, p.Second.Tester)).Select(p =>
+            // One change of testers an athlete and occasion: a second one would share a day with the first.
+            return inOrder.Zip(inOrder.Skip(1)).Where(p => !Same(p.First.Tester, p.Second.Tester)).Take(1).Select(p =>
             {
                 var (a, b) = (p.First, p.Second);
                 var swap = string.CompareOrdinal(Key(a.Tester), Key(b.Tester)) > 0;
@@ -56,8 +77,8 @@ public sealed record Conditions(string? Series, IReadOnlyList<OtherScale> Others
             });
         });
         return [.. pairs.GroupBy(p => (p.First, p.Second)).Where(g => g.Count() >= squad.Rule.Fewest)
-            .Select(g => new TesterContrast(g.Key.First, g.Key.Second, MeanChange.Of([.. g.Select(p => p.Change)]), g.Count(p => p.Later)))
-            .OrderByDescending(c => c.Shift.Mean.N).ThenBy(c => c.First, StringComparer.Ordinal)];
+            .Select(g => TesterContrast.Of(g.Key.First, g.Key.Second, [.. g.Select(p => (p.Change, p.Later))]))
+            .OrderByDescending(c => c.Shift.N).ThenBy(c => c.First, StringComparer.Ordinal)];
 
         // As first noted, so that "kb" and "KB" are one.
         string Key(string tester) => tested.First(t => Same(t.Tester, tester)).Tester;

@@ -17,18 +17,21 @@ public sealed record FarValue(string AthleteId, double Value, double Distance);
 /// <param name="StandardDeviation">Spread, test error included; null for one athlete.</param>
 /// <param name="Lowest">Lowest value.</param>
 /// <param name="Highest">Highest value.</param>
-/// <param name="Far">Values beyond 3.5 robust spreads from the middle of their group, the spread pooled over groups of two or more [iglewiczhoaglin1993].</param>
+/// <param name="Far">Values beyond 3.5 robust spreads from the middle of their group, the spread pooled over groups of four or more [iglewiczhoaglin1993].</param>
 public sealed record GroupDistribution(string Group, int N, double Median, double? StandardDeviation, double Lowest, double Highest, IReadOnlyList<FarValue> Far)
 {
     /// <summary>Fewest athletes of a squad for values to be called far.</summary>
     private const int Fewest = 5;
 
+    /// <summary>Fewest athletes of a group to take part in that.</summary>
+    private const int FewestOfGroup = 4;
+
     internal static IReadOnlyList<GroupDistribution> Of(OccasionValues values, SquadProfile profile)
     {
         var groups = profile.Squad.DistinctBy(m => m.Id).Where(m => values.Of(m.Id) is not null).GroupBy(m => m.Group)
             .Select(g => (Group: g.Key, Rows: g.Select(m => (m.Id, Value: values.Of(m.Id)!.Value)).ToList())).ToList();
-        // Who is alone in his group is its middle, whatever his value; he says nothing about the spread.
-        var rows = groups.Where(g => g.Rows.Count > 1).SelectMany(g => g.Rows.Select(r => (r.Id, r.Value, Distance: r.Value - Quantiles.Median([.. g.Rows.Select(x => x.Value)])))).ToList();
+        // The middle of three is one of them and lies close to the others: small groups would make the spread look small.
+        var rows = groups.Where(g => g.Rows.Count >= FewestOfGroup).SelectMany(g => g.Rows.Select(r => (r.Id, r.Value, Distance: r.Value - Quantiles.Median([.. g.Rows.Select(x => x.Value)])))).ToList();
         var far = rows.Count < Fewest || Flat.Is(values.Athletes.Select(a => values.Of(a)!.Value)) ? [] : ModifiedZScreen.Of([.. rows.Select(r => r.Distance)]).Named
             .ToDictionary(n => rows[n.Index].Id, n => new FarValue(rows[n.Index].Id, rows[n.Index].Value, n.Statistic), StringComparer.Ordinal);
         return [.. groups.Select(g =>

@@ -42,7 +42,10 @@ public sealed record LibraryOverlap(IReadOnlyList<OverlapRow> Rows, IReadOnlyLis
         List<string> both = [.. own.Athletes.Where(a => other.Of(a) is not null).Order(StringComparer.Ordinal)];
         if (Rank([.. both.Select(a => own.Of(a)!.Value)], [.. both.Select(a => other.Of(a)!.Value)], squad.Rule) is not { } over) return null;
         var centred = GroupCentred.From(both, squad.Profile);
-        return new(metric, over, Rank(centred.Centre(a => own.Of(a)!.Value), centred.Centre(a => other.Of(a)!.Value), squad.Rule));
+        // Every group mean taken off leaves a player less to go by.
+        var left = centred.Athletes.Count - centred.Groups + 1;
+        var within = left < squad.Rule.Fewest ? null : Rank(centred.Centre(a => own.Of(a)!.Value), centred.Centre(a => other.Of(a)!.Value), squad.Rule);
+        return new(metric, over, within is null ? null : within with { Interval = FisherInterval.Of(within.Value, left, kind: CorrelationKind.Spearman) });
     }
 
     private static Correlation? Rank(double[] x, double[] y, BenchRule rule)

@@ -40,10 +40,10 @@ public sealed record RivalTable(IReadOnlyList<Rival> Rivals)
         ArgumentNullException.ThrowIfNull(rivals);
         if (rivals.Count < 2) throw new ArgumentException($"{rivals.Count} definition given; two or more are needed to compare.", nameof(rivals));
         var cards = rivals.Select(squad.Judge).ToList();
-        return new([.. cards.Select((c, i) => new Rival(c, i == 0 ? null : Gain(squad, cards[0].Values, c.Values)))]);
+        return new([.. cards.Select((c, i) => new Rival(c, i == 0 ? null : Gain(squad, cards[0].Values, c.Values, 1 - 0.05 / (cards.Count - 1))))]);
     }
 
-    private static RepeatGain? Gain(BenchSquad squad, SeasonValues first, SeasonValues rival)
+    private static RepeatGain? Gain(BenchSquad squad, SeasonValues first, SeasonValues rival, double level)
     {
         if (RetestColumns.Fullest(squad, first) is not { } days) return null;
         var both = days.Athletes.Select(a => (A: days.Pair(first, a), B: days.Pair(rival, a))).Where(p => p.B is not null).Select(p => (A: p.A!.Value, B: p.B!.Value)).ToList();
@@ -52,7 +52,7 @@ public sealed record RivalTable(IReadOnlyList<Rival> Rivals)
         // Without any spread there is no ICC, and nothing to resample.
         if (Flat.Is(both.SelectMany(p => new[] { p.A.First, p.A.Second })) || Flat.Is(both.SelectMany(p => new[] { p.B.First, p.B.Second })) || double.IsNaN(Difference([.. Enumerable.Range(0, both.Count)]))) return null;
         var draws = Bootstrap.OfRows(both.Count, Difference, new() { Resamples = 2000 });
-        return new(both.Count, draws.Estimate, draws.Interval(BootstrapMethod.Percentile).Limits);
+        return new(both.Count, draws.Estimate, draws.Interval(BootstrapMethod.Percentile, level).Limits);
     }
 
     private static double Icc(ReadOnlySpan<int> rows, Func<int, (double First, double Second)> pair)

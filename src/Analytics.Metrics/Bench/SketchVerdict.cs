@@ -18,16 +18,19 @@ public sealed record SketchVerdict(BenchVerdict Kind, string Why, BenchVerdict? 
     {
         var (kind, why) = VerdictReason.Of(athletes, repeats, overlap, rule);
         // A player's part in both figures: the ICC without him, and his pull on the limits of the share.
-        var without = repeats.LeaveOneOut.Select(icc => VerdictReason.Of(athletes - 1, repeats with { Icc = icc, Athletes = repeats.Athletes - 1 }, overlap, rule).Kind)
-            .Concat(kind is BenchVerdict.NoValues or BenchVerdict.Noise ? [] : WithoutOne(overlap.Value).Select(o => VerdictReason.Of(athletes - 1, repeats, o, rule).Kind));
+        var without = repeats.LeaveOneOut.Select(icc => VerdictReason.Of(athletes, repeats with { Icc = icc, Athletes = repeats.Athletes - 1 }, overlap, rule).Kind)
+            .Concat(kind is BenchVerdict.NoValues or BenchVerdict.Noise ? [] : WithoutOne(overlap.Value).Select(o => VerdictReason.Of(athletes, repeats, o, rule).Kind));
         var others = without.Where(k => k != kind).ToList();
         return new(kind, why, others.Count > 0 ? others[0] : null);
     }
 
     private static IEnumerable<LibraryOverlap> WithoutOne(LibraryOverlap? overlap)
         => overlap?.Own is { Value: { } share, Interval: { } limits } own
-            ? own.LeaveOneOut.OfType<double>().Select(s => overlap with { Own = own.Moved(s - share, new Interval(Math.Clamp(limits.Low + s - share, 0, 1), Math.Clamp(limits.High + s - share, 0, 1), limits.Level)) })
+            ? own.LeaveOneOut.OfType<double>().Select(s => overlap with { Own = own.Moved(s - share, new Interval(Limit(limits.Low, s - share), Limit(limits.High, s - share), limits.Level)) })
             : [];
+
+    // A limit that lies at an end, where all is open, is not pulled off it by one player.
+    private static double Limit(double limit, double by) => limit is <= 0 or >= 1 ? limit : Math.Clamp(limit + by, 0, 1);
 }
 
 /// <summary>Words of the verdicts.</summary>

@@ -15,7 +15,7 @@ internal static class VerdictReason
         {
             var figure = Text(repeats.Value!.Value, icc);
             return icc.High < rule.NoiseBelow
-                ? (BenchVerdict.Noise, $"On {Days(repeats)} it does not return: ICC {figure}, which holds 0. A player's value says nothing about his next one.")
+                ? (BenchVerdict.Noise, $"{(repeats.Kind == RepeatKind.SameDay ? "The attempts of a day do not tell players apart" : $"On {Days(repeats)} it does not return")}: ICC {figure}, which holds 0. A player's value says nothing about his next one.")
                 : (BenchVerdict.CannotTellYet, $"{repeats.Athletes} players with repeats are too few: ICC {figure}, anything from noise to a good test.");
         }
 
@@ -47,7 +47,6 @@ internal static class VerdictReason
     private static string Days(Repeatability repeats) => repeats.Kind switch
     {
         RepeatKind.RetestDays => "the retest day",
-        RepeatKind.SameDay => "the next attempt of the same day",
         _ => "the next occasion, weeks later,",
     };
 

@@ -39,7 +39,8 @@ internal static class WeakPoints
         if (card.Overlap is not { } overlap) yield break;
         if (overlap.Own is { Value: { } share, Interval: { } i } && i.Low < rule.OwnShareSmall)
             yield return new(Math.Clamp(1 - share, 0, 1) * 0.95, "little of its own", F($"{100 * share:0} % ({100 * i.Low:0} to {100 * i.High:0} %) of what returns is not in {string.Join(" and ", overlap.BestTwo.Select(m => m.Label))}."));
-        else if (overlap.Rows is [{ Size: > 0.6 } row, ..])
+        // The largest of many correlations is large by chance where players are few: its lower limit must be worth a word too.
+        else if (overlap.Rows is [{ Size: > 0.6 } row, ..] && (row.WithinGroups ?? row.Squad).Interval is { } limits && Math.Max(limits.Low, -limits.High) > 0.3)
             yield return new(row.Size * row.Size * 0.9, "much like a library metric", F($"Ranks players of a group much as {row.Metric.Label} does (rank correlation {(row.WithinGroups ?? row.Squad).Value:0.00})."));
     }
 
@@ -80,8 +81,8 @@ internal static class WeakPoints
         var conditions = card.Conditions;
         var elsewhere = conditions.Others.Sum(o => o.Values);
         if (elsewhere > 0) yield return new(0.25 + 0.5 * elsewhere / (elsewhere + card.Values.Values.Count), "several scales", $"{elsewhere} values on another scale ({conditions.Others[0].Series}) are not compared. Test everybody the same way.");
-        foreach (var t in conditions.Testers.Where(t => t.Shift.Mean.Interval is { } i && !i.Contains(0)).Take(1))
-            yield return new(0.6, "depends on the tester", $"Values of {t.Shift.Mean.N} players differ between {t.First} and {t.Second}{(t.SecondWasLater == t.Shift.Mean.N || t.SecondWasLater == 0 ? ", or between the first and the second day" : "")}.");
+        foreach (var t in conditions.Testers.Where(t => t.Shift.Interval is { } i && !i.Contains(0)).Take(1))
+            yield return new(0.6, "depends on the tester", $"Values of {t.Shift.N} players differ between {t.First} and {t.Second}{(t.BothOrders ? "" : ", or between the first and the second day")}.");
         if (conditions.TestersNoted == 0) yield return new(0.14, "tester not noted", "Nobody wrote down who tested, so a difference between testers would not be seen. Add a column \u201Ctester\u201D.");
         if (card.Cost.ExtraMinutes >= 2) yield return new(Math.Clamp(card.Cost.ExtraMinutes / 15, 0, 0.8), "costs time", F($"{card.Cost.ExtraMinutes:0.#} minutes more for every player."));
     }

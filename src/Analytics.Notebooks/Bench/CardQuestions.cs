@@ -90,7 +90,7 @@ internal static class CardQuestions
         if (card.Mass is not { } mass) return new("Is it body mass in other words?", "cannot tell", "", "too few players were weighed", Tone.Muted);
         var rank = Text("rank correlation", mass.Rank.Value, mass.Rank.Interval, 2);
         var exponent = mass.Exponent is { } e ? $"; grows with mass to the power {Look.Figures.Interval(e.Value, e.Interval, 2)}" : "";
-        return new("Is it body mass in other words?", Math.Abs(mass.Rank.Value) switch { > 0.9 => "yes", > 0.7 => "largely", > 0.4 => "in part", _ => "hardly" }, rank + exponent,
+        return new("Is it body mass in other words?", Math.Abs(mass.Rank.Value) switch { _ when mass.Rank.Interval is { } i && i.Contains(0) && Math.Max(-i.Low, i.High) > 0.4 => "cannot tell", > 0.9 => "yes", > 0.7 => "largely", > 0.4 => "in part", _ => "hardly" }, rank + exponent,
             $"{Words.Players(mass.N)} of all groups{(mass.LeastWithoutOne is { } low && mass.MostWithoutOne is { } high ? $"; leaving any one out, the power lies between {Look.Figures.Plain(low, 2)} and {Look.Figures.Plain(high, 2)}" : "")}");
     }
 

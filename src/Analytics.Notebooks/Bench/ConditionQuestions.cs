@@ -47,9 +47,9 @@ internal static class ConditionQuestions
                 _ => "too few players were tested by two of them within a week",
             }, Tone.Muted);
         var contrast = conditions.Testers[0];
-        var mean = contrast.Shift.Mean;
+        var mean = contrast.Shift;
         var differs = mean.Interval is { } i && !i.Contains(0);
-        return new(question, differs ? "yes" : "no sign of it", $"{contrast.Second} against {contrast.First}: {unit.ChangeText(mean.Value, mean.Interval)}",
-            $"{Words.Players(mean.N)} tested by both within a week, {contrast.SecondWasLater} by {contrast.Second} on the later day{(contrast.SecondWasLater == 0 || contrast.SecondWasLater == mean.N ? ", so tester and order cannot be told apart" : "")}", differs ? Tone.Loss : Tone.Plain);
+        return new(question, !contrast.BothOrders ? "cannot tell" : differs ? "yes" : "no sign of it", $"{contrast.Second} against {contrast.First}: {unit.ChangeText(mean.Value, mean.Interval)}",
+            $"{Words.Players(mean.N)} tested by both within a week, {contrast.SecondWasLater} by {contrast.Second} on the later day{(contrast.BothOrders ? "" : ", so tester and order cannot be told apart")}", !contrast.BothOrders ? Tone.Muted : differs ? Tone.Loss : Tone.Plain);
     }
 }

@@ -29,7 +29,7 @@ internal static class RivalBlock
                 .Numeric("Its own", "%", r => Figure(100 * r.Card.Overlap?.Own?.Value, r.Card.Overlap?.Own?.Interval?.Times(100), 0))
                 .Numeric("Change over the season", "SD", r => r.Card.Movement?.Standardised is { } s ? new Cell(Figures.Signed(s, 1), r.Card.Movement.Moved == true ? "" : "cannot be told from none") : Cell.Missing)
                 .Number("Players", "", 0, r => r.Card.Values.Athletes.Count())),
-            new Note("Signal to noise: how many typical errors players of a group differ by. Seen against what matters: smallest change of one player between two test days over the change that matters; below 1 is fine. Its own: share of what returns that no two library metrics give. Intervals 95\u2009%."));
+            new Note("Signal to noise: how many typical errors players of a group differ by. Seen against what matters: smallest change of one player between two test days over the change that matters; below 1 is fine. Its own: share of what returns that no two library metrics give. Intervals 95\u2009%; those against the first hold for all rivals together."));
     }
 
     private static Cell Figure(double? value, Statistics.Interval? interval, int decimals)

@@ -45,7 +45,7 @@ public class BenchSquadTests
         {
             var card = Bench("no retest").Judge(sketch);
             Assert.Equal((BenchVerdict.NoValues, 0, null, null), (card.Verdict.Kind, card.Values.Values.Count, card.Occasion, card.Overlap));
-            Assert.Equal("0 players have a value; 8 are needed.", card.Verdict.Why);
+            Assert.Equal("No player has a value; 8 are needed.", card.Verdict.Why);
         });
 
     [Fact]
