@@ -83,7 +83,7 @@ internal static class CardQuestions
     private static CardQuestion Ends(SketchCard card)
         => new("Does it run out at an end?", card.Ends.HasFloor ? "at the lower end" : card.Ends.HasCeiling ? "at the upper end" : "no",
             $"{Words.PlayersOf(card.Ends.AtLowest, card.Ends.N)} at the lowest value, {Words.Count(card.Ends.AtHighest)} at the highest",
-            $"more than {100 * EndPile.Much:0} % at one end would be too many [terwee2007]{(card.Ends.OutsideBelieved > 0 ? $"; {card.Ends.OutsideBelieved} outside what is believed" : "")}", card.Ends.HasFloor || card.Ends.HasCeiling ? Tone.Loss : Tone.Plain);
+            FormattableString.Invariant($"more than {100 * EndPile.Much:0} % at one end would be too many [terwee2007]{(card.Ends.OutsideBelieved > 0 ? $"; {card.Ends.OutsideBelieved} outside what is believed" : "")}"), card.Ends.HasFloor || card.Ends.HasCeiling ? Tone.Loss : Tone.Plain);
 
     private static CardQuestion Mass(SketchCard card)
     {

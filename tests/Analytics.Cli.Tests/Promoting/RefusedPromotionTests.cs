@@ -56,6 +56,7 @@ public sealed class RefusedPromotionTests : IDisposable
         { Ideas.Jump("(j, d) => j.Distance", unit: "furlong"), "The sketch is not ready: " },
         { Ideas.Jump("(j, d) => j.Distance", unit: "kg"), "The formula of 'idea' goes wrong on 54 of " },
         { Ideas.Jump("(j, d) => j.Kind == JumpKind.StandingLong ? j.FlightTime.Value * 3 : null", unit: "s"), "athlete-days of tests/oracles/frozen-season/season; first TC01 on 2026-01-19: the formula takes the .Value of something that was not measured." },
+        { Ideas.Jump("(j, d) => j.Kind == JumpKind.StandingLong ? j.Distance / d.Stature!.Value * Length.FromMetres(1) : null"), "The formula of 'idea' goes wrong on a day without a stature, which would stop every report once it is in the library: the formula takes the .Value of something that was not measured." },
         { Ideas.Jump("(j, d) => j.Method == JumpMethod.ForcePlate ? j.Distance : null"), "The formula of 'idea' gives no value on tests/oracles/frozen-season/season" },
         { Ideas.Jump("(j, d) => j.Distance", "Meaning = \"M.\", Sources = [\"nobody1900\"]"), "The source 'nobody1900' is not in docs/references.md. Add a line '- **nobody1900** Authors (year)." },
         { Ideas.Jump("(j, d) => j.Distance", "Meaning = \"M.\", Decimals = 5"), "The sketch shows 5 decimals; 0 to 4 can be shown." },
