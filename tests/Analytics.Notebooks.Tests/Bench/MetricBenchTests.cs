@@ -98,7 +98,7 @@ public sealed class MetricBenchTests
     {
         using var season = ReportSeasons.ThreeDays();
         var idea = Sketch.Each<JumpTrial>("jump_for_size", "Jump for size", "1", Direction.Higher, (0, 9), (jump, day) => (AnyQuantity?)jump.Height / day.Stature);
-        Assert.Contains("of the day, a number without unit; believed from 0 to 9.", MetricBench.Open(season.Folder).Card(idea).ToText(), StringComparison.Ordinal);
+        Assert.Contains("of the day, a plain number; believed from 0 to 9.", MetricBench.Open(season.Folder).Card(idea).ToText(), StringComparison.Ordinal);
         Assert.Contains("of the day, in kg/m; believed from 40 to 200.", MetricBench.Open(season.Folder).Card(Squat()).ToText(), StringComparison.Ordinal);
     }
 
