@@ -3,9 +3,7 @@ using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
-using Analytics.Statistics;
 using Analytics.Statistics.Change;
-using Analytics.Statistics.EffectSize;
 
 namespace Analytics.Metrics.Bench;
 
@@ -14,31 +12,6 @@ namespace Analytics.Metrics.Bench;
 /// <param name="Values">Athlete-days on it.</param>
 /// <param name="Shift">The other scale less the one compared, of athletes with both on one day; null when nobody has.</param>
 public sealed record OtherScale(string Series, int Values, MeanChange? Shift);
-
-/// <summary>Two testers, by athletes whom each of them tested on one occasion.</summary>
-/// <param name="First">One of them, as noted.</param>
-/// <param name="Second">The other.</param>
-/// <param name="Shift">Values with the second less values with the first. Where both orders occur, the mean of the two orders' means, so that what the later day does to everybody drops out.</param>
-/// <param name="SecondWasLater">Athletes whom the second tested on the later day.</param>
-public sealed record TesterContrast(string First, string Second, Estimate Shift, int SecondWasLater)
-{
-    /// <summary>Fewest athletes of an order for its mean to have a doubt of its own.</summary>
-    private const int Fewest = 2;
-
-    /// <summary>Whether tester and order can be told apart: enough athletes were tested in each order.</summary>
-    public bool BothOrders => SecondWasLater >= Fewest && Shift.N - SecondWasLater >= Fewest;
-
-    internal static TesterContrast Of(string first, string second, IReadOnlyList<(double Change, bool Later)> pairs)
-    {
-        double[] later = [.. pairs.Where(p => p.Later).Select(p => p.Change)], earlier = [.. pairs.Where(p => !p.Later).Select(p => p.Change)];
-        var bare = new TesterContrast(first, second, MeanChange.Of([.. pairs.Select(p => p.Change)]).Mean, later.Length);
-        if (!bare.BothOrders) return bare;
-        // Half the difference of the orders as they ran, as in a crossover trial; the variances of the two orders may differ.
-        var welch = WelchTest.Between(later, [.. earlier.Select(c => -c)]);
-        var interval = welch.Interval;
-        return bare with { Shift = new(welch.Difference / 2, welch.StandardError / 2, new(interval.Low / 2, interval.High / 2, interval.Level), pairs.Count, "mean of both orders") };
-    }
-}
 
 /// <summary>Whether a metric depends on how, when and by whom it is tested.</summary>
 /// <param name="Series">The scale compared; empty when there is one only, null without values.</param>

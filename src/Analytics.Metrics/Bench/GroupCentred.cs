@@ -3,7 +3,7 @@ using Analytics.Metrics.Profile;
 namespace Analytics.Metrics.Bench;
 
 /// <summary>Athletes who have a mate in their group, for figures that tell players of a group apart, not linemen from backs.</summary>
-/// <param name="Athletes">The athletes, in the order given.</param>
+/// <param name="Athletes">The athletes, by identifier.</param>
 /// <param name="Groups">Number of groups.</param>
 /// <param name="Of">Group of each athlete, as a number from 0.</param>
 internal sealed record GroupCentred(IReadOnlyList<string> Athletes, int Groups, IReadOnlyList<int> Of)
@@ -17,14 +17,11 @@ internal sealed record GroupCentred(IReadOnlyList<string> Athletes, int Groups, 
         return new(kept, known.Count, [.. kept.Select(a => number[a])]);
     }
 
-    // What is left of equal values is rounding.
-    private const double Rounding = 1e-12;
-
     /// <summary>Values of these athletes less the mean of their group; 0 where only rounding is left.</summary>
     public double[] Centre(Func<string, double> value)
     {
         double[] all = [.. Athletes.Select(value)];
         var means = all.Zip(Of).GroupBy(p => p.Second).ToDictionary(g => g.Key, g => g.Average(p => p.First));
-        return [.. all.Zip(Of, (v, g) => Math.Abs(v - means[g]) > Rounding * Math.Abs(v) ? v - means[g] : 0)];
+        return [.. all.Zip(Of, (v, g) => Math.Abs(v - means[g]) > Flat.Rounding * Math.Abs(v) ? v - means[g] : 0)];
     }
 }

@@ -55,6 +55,7 @@ public sealed record RivalTable(IReadOnlyList<Rival> Rivals)
         return new(both.Count, draws.Estimate, draws.Interval(BootstrapMethod.Percentile, level).Limits);
     }
 
+    // ICC(3,1) [shroutfleiss1979] without the interval that IntraclassCorrelation works out each time.
     private static double Icc(ReadOnlySpan<int> rows, Func<int, (double First, double Second)> pair)
     {
         var table = new double?[rows.Length][];

@@ -2,6 +2,7 @@ using Analytics.Metrics.Profile;
 using Analytics.Metrics.Seasons;
 using Analytics.Statistics;
 using Analytics.Statistics.Change;
+using Analytics.Statistics.EffectSize;
 
 namespace Analytics.Metrics.Bench;
 
@@ -13,10 +14,11 @@ namespace Analytics.Metrics.Bench;
 /// <param name="Losses">Players with a clear loss.</param>
 /// <param name="TypicalError">Typical error at the squad's level; null when none between days is known.</param>
 /// <param name="Still">Mean change over retest days, when nothing should move; null without them.</param>
-public sealed record SeasonMovement(DateOnly From, DateOnly To, MeanChange Mean, int Gains, int Losses, double? TypicalError, MeanChange? Still)
+/// <param name="Paired">The last values beside the first ones, for the change in SD of changes (standardised response mean) with its exact interval; null for one player or equal changes.</param>
+public sealed record SeasonMovement(DateOnly From, DateOnly To, MeanChange Mean, int Gains, int Losses, double? TypicalError, MeanChange? Still, PairedDifference? Paired)
 {
-    /// <summary>Mean change over the SD of changes (standardised response mean); null for one player or equal changes.</summary>
-    public double? Standardised => Mean.StandardDeviation > 0 ? Mean.Mean.Value / Mean.StandardDeviation : null;
+    // Changes that differ by less, in parts of the values, differ by rounding.
+    private const double AllAlike = 1e-11;
 
     /// <summary>Interval of the mean change in typical errors, these taken as known; null without one.</summary>
     public Interval? InTypicalErrors => TypicalError is { } error ? Mean.Mean.Interval?.Times(1 / error) : null;
@@ -29,7 +31,10 @@ public sealed record SeasonMovement(DateOnly From, DateOnly To, MeanChange Mean,
         var change = SeasonChange.Of(squad.Profile, values);
         if (change.Athletes.Count == 0) return null;
         var reliability = values.Reliability(squad.Profile);
-        return new(values.Dates[0], values.Dates[^1], MeanChange.Of([.. change.Athletes.Select(a => a.Difference)]), change.Gains, change.Losses,
-            reliability.HoldsDayToDayVariation ? quality.TypicalError : null, reliability.Shift);
+        double[] first = [.. change.Athletes.Select(a => a.Baseline.Value.Value)], last = [.. change.Athletes.Select(a => a.Last.Value.Value)];
+        var mean = MeanChange.Of([.. change.Athletes.Select(a => a.Difference)]);
+        return new(values.Dates[0], values.Dates[^1], mean, change.Gains, change.Losses,
+            reliability.HoldsDayToDayVariation ? quality.TypicalError : null, reliability.Shift,
+            mean.StandardDeviation > AllAlike * last.Max(Math.Abs) ? PairedDifference.Between(last, first) : null);
     }
 }

@@ -26,7 +26,7 @@ public sealed record SketchVerdict(BenchVerdict Kind, string Why, BenchVerdict? 
 
     private static IEnumerable<LibraryOverlap> WithoutOne(LibraryOverlap? overlap)
         => overlap?.Own is { Value: { } share, Interval: { } limits } own
-            ? own.LeaveOneOut.OfType<double>().Select(s => overlap with { Own = own.Moved(s - share, new Interval(Limit(limits.Low, s - share), Limit(limits.High, s - share), limits.Level)) })
+            ? own.LeaveOneOut.OfType<double>().Select(s => overlap with { Own = own with { Value = s, Interval = new(Limit(limits.Low, s - share), Limit(limits.High, s - share), limits.Level) } })
             : [];
 
     // A limit that lies at an end, where all is open, is not pulled off it by one player.

@@ -41,7 +41,7 @@ internal static class WeakPoints
             yield return new(Math.Clamp(1 - share, 0, 1) * 0.95, "little of its own", F($"{100 * share:0} % ({100 * i.Low:0} to {100 * i.High:0} %) of what returns is not in {string.Join(" and ", overlap.BestTwo.Select(m => m.Label))}."));
         // The largest of many correlations is large by chance where players are few: its lower limit must be worth a word too.
         else if (overlap.Rows is [{ Size: > 0.6 } row, ..] && (row.WithinGroups ?? row.Squad).Interval is { } limits && Math.Max(limits.Low, -limits.High) > 0.3)
-            yield return new(row.Size * row.Size * 0.9, "much like a library metric", F($"Ranks players of a group much as {row.Metric.Label} does (rank correlation {(row.WithinGroups ?? row.Squad).Value:0.00})."));
+            yield return new(row.Size * row.Size * 0.9, "much like a library metric", F($"Ranks players of a group much as {row.Metric.Label} does (rank correlation {(row.WithinGroups ?? row.Squad).Value:0.00}{Limits(limits)})."));
     }
 
     private static IEnumerable<WeakPoint> Values(SketchCard card)

@@ -43,6 +43,10 @@ public sealed record TestQuality
     /// <summary>Smallest change of one athlete between two single test days whose interval leaves out 0, in the metric's unit.</summary>
     public required double? DetectableChange { get; init; }
 
+    /// <summary>Its interval, in proportion to the typical error it is made of; null without one, and for a published error whose doubt is not known.</summary>
+    public Interval? DetectableInterval
+        => this is { DetectableChange: { } change, TypicalError: > 0 and var error, TypicalErrorInterval: { } i } && i.High > i.Low ? i.Times(change / error) : null;
+
     /// <summary>Test days to average on each of two occasions so that a worthwhile change of one athlete is seen with the rule's power.</summary>
     public required int? DaysForAthlete { get; init; }
 

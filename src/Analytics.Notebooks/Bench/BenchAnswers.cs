@@ -2,6 +2,7 @@ using Analytics.Metrics.Bench;
 using Analytics.Metrics.Sketching;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.TestingDay;
 
 namespace Analytics.Notebooks.Bench;
@@ -24,9 +25,9 @@ internal static class BenchAnswers
 
     private static Answer Answer(BenchContext bench, MetricSketch sketch, IReadOnlyList<MetricSketch> all)
     {
-        if (sketch.Fault is { } fault) return new($"{sketch.Label}: cannot be used.", fault, Tone.Loss);
-        if (TroubleBlock.IsSecond(sketch, all)) return new($"{sketch.Label}: cannot be used.", TroubleBlock.SameId(sketch), Tone.Loss);
+        if (sketch.Fault is { } fault) return new($"{TrialMark.Name(sketch.Label)}: cannot be used.", fault, Tone.Loss);
+        if (TroubleBlock.IsSecond(sketch, all)) return new($"{TrialMark.Name(sketch.Label)}: cannot be used.", TroubleBlock.SameId(sketch), Tone.Loss);
         var card = bench.Card(sketch);
-        return new($"{sketch.Label}: {card.Verdict.Words}.", Words.Signs($"{card.Verdict.Why} Weakest: {Words.List([.. card.Weakest.Select(w => w.What)])}."), ToneOf(card.Verdict.Kind));
+        return new($"{TrialMark.Name(sketch.Label)}: {card.Verdict.Words}.", Words.Signs($"{card.Verdict.Why} Weakest: {Words.List([.. card.Weakest.Select(w => w.What)])}."), ToneOf(card.Verdict.Kind));
     }
 }

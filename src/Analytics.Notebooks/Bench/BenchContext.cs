@@ -18,8 +18,7 @@ internal sealed class BenchContext
     {
         Data = data;
         Days = DaySetting.DaysOf(data);
-        var seen = Days.SelectMany(d => d.Athletes).Where(a => a.Trials.Count > 0).Select(a => a.AthleteId).ToHashSet(StringComparer.Ordinal);
-        Athletes = [.. data.Athletes.Where(a => a.InLatestSeason || seen.Contains(a.Id))];
+        Athletes = SquadSetup.Squad(data, Days);
         _athletes = Athletes.ToDictionary(a => a.Id, StringComparer.Ordinal);
         IReadOnlyList<IReadOnlyList<Metrics.Trials.AthleteDay>> tested = [.. Days.Select(d => d.Athletes)];
         Squad = new(SquadSetup.Profile(data, Athletes), tested, SquadSetup.Metrics(Days, tested), data.Settings.TestMinutes);

@@ -4,6 +4,7 @@ using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Charts;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.TestingDay;
 
 namespace Analytics.Notebooks.Bench;
@@ -15,14 +16,14 @@ internal static class CardBlock
 
     public static Block Of(BenchContext bench, MetricSketch sketch)
     {
-        if (sketch.Fault is { } fault) return new Section($"{sketch.Label}: cannot be used", "", new Callout(fault));
+        if (sketch.Fault is { } fault) return new Section($"{TrialMark.Name(sketch.Label)}: cannot be used", "", new Callout(fault));
         var card = bench.Card(sketch);
-        var title = $"{sketch.Label}: {card.Verdict.Words}";
+        var title = $"{TrialMark.Name(sketch.Label)}: {card.Verdict.Words}";
         if (card.Occasion is null) return new Section(title, sketch.Meaning, TroubleBlock.Of(bench, [sketch]), new Note("No player has a value. Does the season have such trials, and are the words in quotation marks those of the data dictionary?"));
         return new Section(title, Words.Signs($"{Meaning(sketch)}{card.Verdict.Why}"),
             TroubleBlock.Of(bench, [sketch]),
             new Callout("The three weakest points", card.Weakest.Select(w => Words.Signs($"{Words.Capital(w.What)}: {w.Text}"))),
-            new Together(new StripPlot([Strip(bench, card)], null), Overlaps(card), CardQuestions.Of(bench, card)),
+            new Together(new StripPlot([Strip(bench, card)], day: "that day"), Overlaps(card), CardQuestions.Of(bench, card)),
             new Folded("How it lies in each group, and every library metric beside it", Groups(bench, card), AllOverlaps(card)),
             new Folded("The formula as written", new Prose(sketch.Metric.Formula), new Note($"{(sketch.Rule == Metrics.Catalogue.TrialRule.Best ? "Best attempt" : "Mean of the attempts")} of the day, {(sketch.Unit == "1" ? "a plain number" : $"in {sketch.Unit}")}; believed from {Plain(sketch.Low)} to {Plain(sketch.High)}. Trial metric: not reviewed.")));
     }
@@ -82,7 +83,7 @@ internal static class CardBlock
             .Number("Lowest", unit.Symbol, unit.Decimals, g => unit.Of(g.Lowest))
             .Number("Middle", unit.Symbol, unit.Decimals, g => unit.Of(g.Median))
             .Number("Highest", unit.Symbol, unit.Decimals, g => unit.Of(g.Highest))
-            .Number("SD", unit.Symbol, Math.Min(unit.Decimals + 1, 9), g => unit.Of(g.StandardDeviation))
+            .Number("SD", unit.Symbol, unit.Decimals + 1, g => unit.Of(g.StandardDeviation))
             .Text("Far from the rest", g => g.Far.Count == 0 ? new Cell("none") : new Cell(Words.List([.. g.Far.Select(f => bench.Name(f.AthleteId))]), string.Join("; ", g.Far.Select(f => unit.Text(f.Value))), Tone.Loss)));
     }
 

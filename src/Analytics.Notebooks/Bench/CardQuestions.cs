@@ -65,7 +65,7 @@ internal static class CardQuestions
         if (quality.DetectableChange is not { } sees || quality.Worthwhile.Value is not (> 0 and var matters))
             return new("Does it see a change that matters?", "cannot tell", "", quality.DetectableChange is null ? "no error between days is known" : quality.Worthwhile.Basis, Tone.Muted);
         return new("Does it see a change that matters?", sees <= matters ? "in one player, one day before and one after" : quality.DaysForGroup <= quality.Rule.MostDays ? $"in a group of {quality.GroupSize}, not in one player" : "only by averaging days",
-            $"sees {Amount(unit, sees, null)}, {Amount(unit, matters, quality.Worthwhile.Interval)} matters",
+            $"sees {Amount(unit, sees, quality.DetectableInterval)}, {Amount(unit, matters, quality.Worthwhile.Interval)} matters",
             quality.DaysForAthlete is { } one && quality.DaysForGroup is { } group ? FormattableString.Invariant($"test days wanted on each occasion: {one} for one player, {group} for a group of {quality.GroupSize}") : "");
     }
 
@@ -115,9 +115,6 @@ internal static class CardQuestions
 
     /// <summary>An amount of the metric in the unit shown, with one decimal more than its values, as small amounts need.</summary>
     internal static string Amount(ShownUnit unit, double value, Interval? interval)
-    {
-        var decimals = Math.Min(unit.Decimals + 1, 9);
         // An interval without width is that of a figure whose doubt is not known.
-        return Look.Figures.Interval(unit.Of(value), interval is { } i && i.High > i.Low ? unit.Of(interval) : null, decimals) + (unit.Symbol is "" or "1" ? "" : Look.Figures.ThinSpace + unit.Symbol);
-    }
+        => Look.Figures.Interval(unit.Of(value), interval is { } i && i.High > i.Low ? unit.Of(interval) : null, unit.Decimals + 1) + Look.Figures.Unit(unit.Symbol);
 }

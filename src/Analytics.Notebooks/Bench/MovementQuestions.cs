@@ -4,15 +4,13 @@ using Analytics.Metrics.Load;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Notebooks.Units;
+using Analytics.Notebooks.WholeSeason;
 
 namespace Analytics.Notebooks.Bench;
 
 /// <summary>Whether an idea moves when players train, and more with those who train more.</summary>
 internal static class MovementQuestions
 {
-    // As the season report has it: a sheet with a few gaps still tells who did more.
-    private const double LeastShare = 0.8;
-
     public static IEnumerable<CardQuestion> Of(BenchContext bench, SketchCard card, ShownUnit unit)
     {
         yield return Moves(card, unit);
@@ -25,7 +23,7 @@ internal static class MovementQuestions
         if (card.Movement is not { } movement) return new(question, "cannot tell", "", "nobody was tested on two occasions", Tone.Muted);
         var mean = movement.Mean.Mean;
         var answer = movement.Moved switch { null => "cannot tell", false => "cannot be told from none", _ => Direction(card.Sketch.Better, mean.Value) };
-        var standardised = movement.Standardised is { } s ? FormattableString.Invariant($"; {Math.Abs(s):0.0} SD of the changes") : "";
+        var standardised = movement.Paired is { } p ? $"; {Figures.SignedInterval(p.Z, p.ZInterval, 1)} SD of the changes" : "";
         var errors = movement.InTypicalErrors is { } i ? FormattableString.Invariant($"; {Math.Min(Math.Abs(i.Low), Math.Abs(i.High)):0.0} to {Math.Max(Math.Abs(i.Low), Math.Abs(i.High)):0.0} typical errors") : "";
         if (movement.Moved != true) errors = "";
         return new(question, answer, $"squad mean {unit.ChangeText(mean.Value, mean.Interval)}{standardised}{errors}",
@@ -43,19 +41,12 @@ internal static class MovementQuestions
     {
         const string question = "More with those who train more?";
         if (bench.Trained is not { } trained) return new(question, "cannot tell", "", "no training was written down between two testing days", Tone.Muted);
-        var metric = card.Sketch.Metric;
-        var sign = metric.Better == Metrics.Catalogue.Direction.Lower ? -1 : 1;
-        var doses = trained.Doses.ToDictionary(d => d.AthleteId, StringComparer.Ordinal);
-        var changes = bench.Squad.Profile.Change(metric, trained.Before.Athletes, trained.After.Athletes).Athletes;
-        DoseMeasure[] kinds = [DoseMeasure.SessionLoad, DoseMeasure.VolumeLoad, DoseMeasure.JumpContacts];
-        var looks = DoseLooks.Of([.. kinds.Select(kind => DoseAgainstChange.Of(new DosePair(kind.Name(), kind.Unit(), $"{metric.Label}, gain", metric.Unit),
-            changes.Select(a => (a.AthleteId, Amount: doses.GetValueOrDefault(a.AthleteId)?.Amount(kind, LeastShare), a.Difference))
-                .Where(a => a.Amount is not null).Select(a => new DosePoint(a.AthleteId, a.Amount!.Value, sign * a.Difference, null))))]);
-        var known = kinds.Zip(looks.Pairs, looks.AdjustedP).Where(k => k.Second.Rank is not null).ToList();
+        var looks = DoseLooks.Of(DosePairs.Of(bench.Squad.Profile, trained, card.Sketch.Metric));
+        var known = DosePairs.Kinds.Zip(looks.Pairs, looks.AdjustedP).Where(k => k.Second.Rank is not null).ToList();
         if (known.Count == 0) return new(question, "cannot tell", "", looks.Pairs[0].NotComputable ?? "too few players", Tone.Muted);
         var best = known.MinBy(k => k.Third)!;
         return new(question, best.Third <= 0.05 ? best.Second.Rank!.Value > 0 ? "yes" : "less with them" : "no sign of it",
             string.Join("; ", known.Select(k => $"{k.First.Name()} {Figures.Signed(k.Second.Rank!.Value, 2)} {Figures.Limits(k.Second.Rank.Interval?.Low, k.Second.Rank.Interval?.High, 2, signed: true)}".TrimEnd())),
-            $"rank correlation of gain and dose, {Words.Date(trained.Before.Date)} to {Words.Date(trained.After.Date)}, {known.Max(k => k.Second.Points.Count)} players at most; judged with the number of looks counted. No evidence of cause");
+            $"rank correlation of gain and dose, {Words.Date(trained.Before.Date)} to {Words.Date(trained.After.Date)}, {known.Max(k => k.Second.Points.Count)} players at most; judged with the number of looks counted, intervals are those of single looks. No evidence of cause");
     }
 }

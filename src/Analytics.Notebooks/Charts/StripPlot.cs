@@ -20,12 +20,15 @@ public sealed class StripPlot : ReportBlock
 {
     private readonly IReadOnlyList<StripPanel> _panels;
     private readonly string? _before;
+    private readonly string _day;
 
     /// <summary>Small charts side by side; below each other in a narrow place.</summary>
     /// <param name="panels">One for each measure; at least one.</param>
     /// <param name="before">Name of the previous testing day for the key; null when no ring is drawn.</param>
-    public StripPlot(IEnumerable<StripPanel> panels, string? before = null)
+    /// <param name="day">Name of the day of the dots for the key, where it is not today.</param>
+    public StripPlot(IEnumerable<StripPanel> panels, string? before = null, string day = "today")
     {
+        _day = day;
         _panels = [.. panels];
         _before = before;
         if (_panels.Count == 0) throw new ArgumentException("A strip plot needs at least one panel.", nameof(panels));
@@ -34,7 +37,7 @@ public sealed class StripPlot : ReportBlock
     /// <inheritdoc/>
     public override void WriteHtml(Markup html)
     {
-        html.Raw("<p class=\"key\">").Add(Marks.Key(Marks.Dots(Marks.Dot(50, 0)), "a player")).Add(Marks.Key(Marks.Middle(50, -7, 7), "middle of the group today"));
+        html.Raw("<p class=\"key\">").Add(Marks.Key(Marks.Dots(Marks.Dot(50, 0)), "a player")).Add(Marks.Key(Marks.Middle(50, -7, 7), $"middle of the group {_day}"));
         if (_before is not null) html.Add(Marks.Key(Marks.Ring(50, 0), $"middle on {_before}"));
         html.Raw("</p>");
         SmallCharts.Write(html, _panels);

@@ -64,18 +64,7 @@ internal sealed class TrialMetrics
         var own = sketch with { };
         foreach (var day in days) own.Metric.FromTrials(day);
         // Asked now: later the library also tries formulas on days that never were.
-        var asked = days.Where(d => Concerns(own, d)).Select(d => d.AthleteId).ToHashSet(StringComparer.Ordinal);
-        failures.AddRange(own.Troubles.GroupBy(t => t.Message, StringComparer.Ordinal)
-            .Select(g => new FormulaFailure(TrialMark.Name(sketch.Label), g.Key, [.. g.Select(t => (t.AthleteId, t.Date))], asked.Count)));
+        failures.AddRange(FormulaFailure.Of(own, days));
         return own.Metric with { Label = TrialMark.On(sketch.Label) };
     }
-
-    private static bool Concerns(MetricSketch sketch, AthleteDay day) => day.Trials.Any(t => sketch.Kind is null || sketch.Kind.IsInstanceOfType(t));
 }
-
-/// <summary>A thing that went wrong in a formula.</summary>
-/// <param name="Label">Label of the metric, without the mark.</param>
-/// <param name="Message">What happened and what to do; begins with a small letter.</param>
-/// <param name="Where">The athletes by identifier and the days.</param>
-/// <param name="Asked">How many athletes the formula was asked for.</param>
-internal sealed record FormulaFailure(string Label, string Message, IReadOnlyList<(string AthleteId, DateOnly Date)> Where, int Asked);

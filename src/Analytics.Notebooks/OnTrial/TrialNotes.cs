@@ -8,8 +8,6 @@ namespace Analytics.Notebooks.OnTrial;
 /// <summary>What stands under the head of a report with metrics on trial.</summary>
 internal static class TrialNotes
 {
-    private const int NamedPlayers = 3;
-    private const int NamedDays = 3;
     private const int MostLines = 12;
 
     /// <summary>The head, followed by what the reader must know of metrics on trial; the head alone without any.</summary>
@@ -30,21 +28,9 @@ internal static class TrialNotes
                 $"With {count} trial {(count == 1 ? "metric" : "metrics")}, not reviewed: {Words.List([.. trials.Metrics.Select(TrialMark.Without)])}. Marked wherever {(count == 1 ? "it stands" : "they stand")}. {leftAlone} leave {(count == 1 ? "it" : "them")} out; every further measure looked at is one more chance of a false flag."));
         }
 
-        List<string> wrong = [.. trials.LeftOut, .. trials.Failures.Select(f => $"{f.Label}, {For(f, name, day)}: {f.Message}")];
+        List<string> wrong = [.. trials.LeftOut, .. trials.Failures.Select(f => f.Words(name, day))];
         if (wrong.Count == 0) yield break;
         yield return new Callout("Not all of the trial metrics could be worked out. Everything else stands.",
             [.. wrong.Take(MostLines).Select(OutsideText.Visible), .. wrong.Count > MostLines ? [string.Create(CultureInfo.InvariantCulture, $"And {wrong.Count - MostLines} more.")] : Array.Empty<string>()]);
     }
-
-    private static string For(FormulaFailure failure, Func<string, string> name, Func<DateOnly, string> day)
-    {
-        var players = failure.Where.GroupBy(w => w.AthleteId, StringComparer.Ordinal).ToList();
-        if (players.Count > 1 && players.Count >= failure.Asked) return string.Create(CultureInfo.InvariantCulture, $"for all {players.Count} players");
-        var named = players.Take(NamedPlayers).Select(p => $"{name(p.Key)} on {Days([.. p.Select(w => w.Date)], day)}").ToList();
-        return players.Count <= NamedPlayers ? $"for {Words.List(named)}"
-            : string.Create(CultureInfo.InvariantCulture, $"for {players.Count} of {failure.Asked} players, {string.Join(", ", named)} and {players.Count - NamedPlayers} more");
-    }
-
-    private static string Days(IReadOnlyList<DateOnly> dates, Func<DateOnly, string> day)
-        => dates.Count <= NamedDays ? Words.List([.. dates.Select(day)]) : string.Create(CultureInfo.InvariantCulture, $"{dates.Count} days");
 }

@@ -9,6 +9,13 @@ namespace Analytics.Notebooks.TestingDay;
 /// <summary>What a report of a season's days starts from: the squad with its choices, and the metrics those days can be given in.</summary>
 internal static class SquadSetup
 {
+    /// <summary>The athletes a report of these days is about. Who left before this season is in it by his results only.</summary>
+    public static IReadOnlyList<Athlete> Squad(SeasonData season, IEnumerable<Season.TestingDay> days)
+    {
+        var seen = days.SelectMany(d => d.Athletes).Where(a => a.Trials.Count > 0).Select(a => a.AthleteId).ToHashSet(StringComparer.Ordinal);
+        return [.. season.Athletes.Where(a => a.InLatestSeason || seen.Contains(a.Id))];
+    }
+
     /// <summary>The squad with the retests and choices of the season.</summary>
     public static SquadProfile Profile(SeasonData season, IEnumerable<Athlete> squad) => new()
     {

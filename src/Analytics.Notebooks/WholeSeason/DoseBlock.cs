@@ -11,24 +11,19 @@ namespace Analytics.Notebooks.WholeSeason;
 /// <summary>Dose of training beside change over the same stretch: every pair, none picked.</summary>
 internal static class DoseBlock
 {
-    // A sheet with a few gaps still tells how much a player did compared with others.
-    private const double LeastShare = 0.8;
-
     private static readonly string Gaps = string.Create(CultureInfo.InvariantCulture,
-        $"A session without rating, minutes or contacts counts as the player's mean one where at least {100 * LeastShare:0} % of his sessions have them; else he is left out there.");
+        $"A session without rating, minutes or contacts counts as the player's mean one where at least {100 * DosePairs.LeastShare:0} % of his sessions have them; else he is left out there.");
 
     public static Block Of(SeasonContext season, TrainedStretch trained)
     {
-        DoseMeasure[] doses = [DoseMeasure.SessionLoad, DoseMeasure.VolumeLoad, DoseMeasure.JumpContacts];
-        var byId = trained.Doses.ToDictionary(d => d.AthleteId, StringComparer.Ordinal);
-        List<(Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair)> pairs = [.. season.Headlines.SelectMany(m => Pairs(season, trained, byId, m, doses))];
+        List<(Metric Metric, DoseMeasure Dose, DoseAgainstChange Pair)> pairs = [.. season.Headlines.SelectMany(m => DosePairs.Kinds.Zip(DosePairs.Of(season.Profile, trained, m), (dose, pair) => (m, dose, pair)))];
         if (pairs.Count == 0) return new Together();
         var looks = DoseLooks.Of([.. pairs.Select(p => p.Pair)]);
         var rows = pairs.Select((p, i) => (p.Metric, p.Dose, p.Pair, Adjusted: looks.AdjustedP[i])).GroupBy(p => p.Metric.Id).ToList();
         var table = DataTable.Of("Rank correlation of dose and change", rows, t =>
         {
             t.Text("Change in", g => new Cell(g.First().Metric.Label));
-            foreach (var dose in doses) t.Numeric(Words.Capital(dose.Name()), "", g => Shown(g.First(p => p.Dose == dose)));
+            foreach (var dose in DosePairs.Kinds) t.Numeric(Words.Capital(dose.Name()), "", g => Shown(g.First(p => p.Dose == dose)));
         });
         return new Folded($"Who did more and who changed: {pairs.Count} pairs, none picked",
             [table, new Note(Chance(looks)), new Note(Gaps), new Note(LoadCautions.Description)]);
@@ -44,18 +39,4 @@ internal static class DoseBlock
     private static string Chance(DoseLooks looks) => looks.Looks == 0 ? "No pair could be computed."
         : string.Create(CultureInfo.InvariantCulture,
             $"A change counts as gain where it is better. {looks.AdjustedP.Count(p => p <= 0.05)} of {looks.Looks} pairs stand out with their number taken into account; looked at one by one, chance alone would show about {looks.ByChance.Expected:0.#}. Intervals are those of single pairs.");
-
-    private static IEnumerable<(Metric, DoseMeasure, DoseAgainstChange)> Pairs(
-        SeasonContext season, TrainedStretch trained, Dictionary<string, TrainingDose> byId, Metric metric, DoseMeasure[] doses)
-    {
-        var sign = metric.Better == Direction.Lower ? -1 : 1;
-        var changes = season.Profile.Change(metric, trained.Before.Athletes, trained.After.Athletes).Athletes;
-        foreach (var dose in doses)
-        {
-            var points = changes.Select(a => (a.AthleteId, Amount: byId.GetValueOrDefault(a.AthleteId)?.Amount(dose, LeastShare), a.Difference, a.Change?.StandardError))
-                .Where(a => a.Amount is not null)
-                .Select(a => new DosePoint(a.AthleteId, a.Amount!.Value, sign * a.Difference, a.StandardError > 0 ? a.StandardError : null));
-            yield return (metric, dose, DoseAgainstChange.Of(new DosePair(dose.Name(), dose.Unit(), $"{Words.Short(metric)}, gain", metric.Unit), points));
-        }
-    }
 }

@@ -31,9 +31,7 @@ internal sealed class SeasonContext
         OnTrial = trials ?? TrialMetrics.None;
         (Data, Days) = (data, days);
         _tested = [.. days.Select(d => d.Athletes)];
-        var seen = days.SelectMany(d => d.Athletes).Where(a => a.Trials.Count > 0).Select(a => a.AthleteId).ToHashSet(StringComparer.Ordinal);
-        // Who left before this season is in it by his results only.
-        Squad = [.. data.Athletes.Where(a => a.InLatestSeason || seen.Contains(a.Id))];
+        Squad = SquadSetup.Squad(data, days);
         _athletes = Squad.ToDictionary(a => a.Id, StringComparer.Ordinal);
         _places = Squad.GroupBy(a => a.Group).SelectMany(g => g).Select((a, i) => (a.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         Groups = [.. Squad.Select(a => a.Group).Distinct()];

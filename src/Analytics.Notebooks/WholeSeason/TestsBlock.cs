@@ -36,7 +36,7 @@ internal static class TestsBlock
         .Numeric("ICC", "", q => q.Icc is { } icc ? new Cell(Look.Figures.Plain(icc.Value, 2), Look.Figures.Limits(icc.Interval.Low, icc.Interval.High, 2)) : new Cell(null, "no own retest"))
         .Numeric("Signal to noise", "", q => q.SignalToNoise is { } signal ? new Cell(Look.Figures.Plain(signal, 1), Look.Figures.Limits(q.SignalToNoiseInterval?.Low, q.SignalToNoiseInterval?.High, 1)) : Cell.Missing)
         .Numeric("Change that matters", "", q => Amount(season, q, q.Worthwhile.Value, q.Worthwhile.Interval))
-        .Numeric("Change one test day sees", "", q => Amount(season, q, q.DetectableChange, Detectable(q)))
+        .Numeric("Change one test day sees", "", q => Amount(season, q, q.DetectableChange, q.DetectableInterval))
         .Numeric("Test days to see what matters", "", q => q.DaysForAthlete is { } days ? new Cell(days.ToString(CultureInfo.InvariantCulture), $"group of {q.GroupSize}: {q.DaysForGroup}") : Cell.Missing)
         .Numeric("Squad with a value", "%", q => new Cell(Look.Figures.Plain(100 * q.UsableShare, 0))));
 
@@ -47,10 +47,6 @@ internal static class TestsBlock
         var decimals = Math.Max(value is { } v ? unit.DecimalsFor([new(v, v)]) : unit.Decimals, 1);
         return new Cell(Look.Figures.Plain(unit.Of(value), decimals, unit.Symbol), interval is { } i ? Look.Figures.Limits(unit.Of(i.Low), unit.Of(i.High), decimals) : "");
     }
-
-    // In proportion to the typical error it is made of.
-    private static Interval? Detectable(TestQuality quality)
-        => quality is { DetectableChange: { } change, TypicalError: > 0 and var error, TypicalErrorInterval: { } i } && i.High > i.Low ? i.Times(change / error) : null;
 
     private static Cell Error(SeasonContext season, TestQuality quality)
     {

@@ -10,7 +10,8 @@ namespace Analytics.Statistics.Reliability;
 /// <remarks>
 /// With e the remainder of y after least squares on the others (coefficients from the means of both occasions), the share is cov(e₁, e₂)/cov(y₁, y₂), corrected for
 /// the coefficients taken from the same athletes. Errors of the others leave a little of a quality seen twice: with a reliability r of the mean of two
-/// occasions about (1 − r)² of it. Interval: athletes drawn anew, percentiles [efrontibshirani1993].
+/// occasions about (1 − r)² of it. The figure is our own, no source. Interval: athletes drawn anew, percentiles [efrontibshirani1993]; it supposes that the others were named
+/// beforehand. Where they were chosen among many on the same athletes the share reads low and the interval holds the truth less often, see docs/bench-study.md.
 /// </remarks>
 public sealed record OwnShare : Result
 {
@@ -44,11 +45,6 @@ public sealed record OwnShare : Result
 
     /// <summary>The share with each athlete left out in turn; null where there is none.</summary>
     public required IReadOnlyList<double?> LeaveOneOut { get; init; }
-
-    /// <summary>The same result with its share and interval elsewhere, for asking what one athlete does to a verdict.</summary>
-    /// <param name="by">How far the share moves.</param>
-    /// <param name="interval">Where its interval then lies.</param>
-    public OwnShare Moved(double by, Interval interval) => this with { Value = Value + by, Interval = interval };
 
     /// <summary>Computes it.</summary>
     /// <param name="test">The test on two occasions: 2 columns of one value an athlete.</param>

@@ -3,6 +3,7 @@ using Analytics.Metrics.Seasons;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
 using Analytics.Quantities;
+using Analytics.Statistics;
 using Analytics.Statistics.Association;
 using Analytics.Statistics.Resampling;
 
@@ -15,6 +16,8 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
     private const int MostDays = 30;
     private const int Draws = 60;
     private const double Nudge = 1.01;
+    // More than any squad gives: then all errors are taken as known.
+    private const double MostDf = 1e9;
     private const string Film = "readings of film";
 
     /// <summary>Identifiers of the metrics that measure the inputs the formula uses.</summary>
@@ -26,6 +29,9 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
         public double Share(double value) => value > 0 && Reliability.ErrorAt(value) is { } error ? error / value : 0;
 
         public double At(AthleteDay day) => Share(Values.Of(day.AthleteId).FirstOrDefault(v => v.Date == day.Date)?.Value ?? Middle);
+
+        /// <summary>Interval of the share at the middle, in percent; that of the typical error, to which it is in proportion.</summary>
+        public Interval PercentInterval => Reliability.Error!.Interval().Times(100 * Share(Middle) / Reliability.Error.Value);
 
         public double Middle { get; } = Values.Values.Count > 0 ? Values.Values.Average(v => v.Value) : 0;
     }
@@ -50,12 +56,12 @@ internal sealed record CarriedErrors(IReadOnlyList<InputError> Inputs, IReadOnly
 
         double[] single = [.. known.Select((_, i) => Variance(days, known, level, (draws, z) => z[i] = draws.Next()))];
         var sum = single.Sum();
-        // Satterthwaite: the sum of variances each known with its own degrees of freedom.
+        // The sum of variances each known with its own degrees of freedom [satterthwaite1946]; one that is taken as known adds none.
         var df = sum <= 0 ? 0 : sum * sum / Math.Max(single.Zip(known, (v, k) => v * v / k.Reliability.DegreesOfFreedom).Sum(), double.Epsilon);
         var alone = known.Count == 1 ? sum : Variance(days, known, level, (draws, z) => { for (var i = 0; i < z.Length; i++) z[i] = draws.Next(); });
-        var inputs = known.Select((k, i) => new InputError(k.Field.Name, 100 * k.Share(k.Middle), k.Reliability.Source == ErrorSource.SeasonRetest, k.Reliability.Basis, sum > 0 ? single[i] / sum : 0))
+        var inputs = known.Select((k, i) => new InputError(k.Field.Name, 100 * k.Share(k.Middle), k.PercentInterval, k.Reliability.Source == ErrorSource.SeasonRetest, k.Reliability.Basis, sum > 0 ? single[i] / sum : 0))
             .OrderByDescending(i => i.Share).ThenBy(i => i.Name, StringComparer.Ordinal).ToList();
-        return new(inputs, exact, sum > 0 ? alone : 0, Joint(squad, days, known, level), df > 1e9 ? double.PositiveInfinity : df) { Measures = measures };
+        return new(inputs, exact, sum > 0 ? alone : 0, Joint(squad, days, known, level), df > MostDf ? double.PositiveInfinity : df) { Measures = measures };
     }
 
     private static double? Joint(BenchSquad squad, List<DayFormula> days, List<Known> known, double? level)

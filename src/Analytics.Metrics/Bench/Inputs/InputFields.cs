@@ -64,6 +64,7 @@ internal static class InputFields
     private static InputField Gate(double metres, IReadOnlyList<Metric> library)
     {
         var gate = Length.FromMetres(metres);
+        // To 2 cm: a gate at 9.14 m is one at 10 yd.
         var yards = Math.Abs(gate.Yards - Math.Round(gate.Yards)) < 0.02;
         var name = string.Create(CultureInfo.InvariantCulture, $"{(yards ? Math.Round(gate.Yards) : metres):0.##} {(yards ? "yd" : "m")}");
         return new($"time at {name}",
