@@ -35,7 +35,7 @@ internal sealed class TeachingHelp(HelpAction usual) : SynchronousCommandLineAct
         Exit codes:
           0    fine
           1    the command line asks for something that cannot be meant
-          2    data was held back or cannot be used, a cell failed (what was made is still written), or verify found a difference
+          2    data was held back or cannot be used, a cell failed (what was made is still written), verify found a difference, or a promoted metric does not build or fails its tests
           3    the run took longer than --timeout (what was made is still written)
           130  interrupted; nothing of the report it was at was written
 

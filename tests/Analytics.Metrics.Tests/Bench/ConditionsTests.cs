@@ -62,6 +62,16 @@ public class ConditionsTests
         Assert.Equal(-1.5, contrast.Shift.Value, 1e-9);
     }
 
+    // KB reads 1.5 cm more than MS for everybody to the last digit, and the second day is 2 cm higher: the difference is plain, its doubt is not known.
+    [Fact]
+    public void Testers_WithoutSpreadInEitherOrder_HaveNoInterval()
+    {
+        var contrast = Assert.Single(Of(true, Day(Course.Baseline, 10, i => [By(i < 5 ? "MS" : "KB", 40 + (i < 5 ? 0 : 1.5))]), Day(Course.Retest, 10, i => [By(i < 5 ? "KB" : "MS", 42 + (i < 5 ? 1.5 : 0))])).Testers);
+
+        Assert.Equal(-1.5, contrast.Shift.Value, 1e-9);
+        Assert.Null(contrast.Shift.Interval);
+    }
+
     // The second day is 2 cm higher for everybody and no tester reads otherwise; ten go from KB to MS and two the other way, give or take.
     [Fact]
     public void Testers_UnlikeNumbersOfEachOrder_DoNotTakeTheDayForTheTester()

@@ -19,7 +19,10 @@ public class SeasonMovementTests
         Assert.Equal(5, movement.Mean.Mean.Value, 1e-12);
         Assert.Equal(2.895, movement.Mean.Mean.Interval!.Value.Low, 1e-3);
         Assert.Equal(7.105, movement.Mean.Mean.Interval.Value.High, 1e-3);
-        Assert.Equal(1.826, movement.Standardised!.Value, 1e-3);
+        Assert.Equal(1.826, movement.Paired!.Z, 1e-3);
+        // Exact limits of 5/√7.5: noncentrality of t(8) = 5.477 by uniroot(pt) of R 4.2.2, over √9.
+        Assert.Equal(0.7127801, movement.Paired.ZInterval.Low, 1e-6);
+        Assert.Equal(2.901316, movement.Paired.ZInterval.High, 1e-6);
         Assert.True(movement.Moved);
         // No error between days is known, so no one's change is judged and nothing is said in typical errors.
         Assert.Equal((0, 0, null, null, null), (movement.Gains, movement.Losses, movement.TypicalError, movement.InTypicalErrors, movement.Still));
@@ -55,12 +58,12 @@ public class SeasonMovementTests
     {
         var movement = Of(false, Invented.Days(Course.Baseline, 1), Invented.Days(Course.June, 3))!;
 
-        Assert.Equal((2.0, null, null), (movement.Mean.Mean.Value, movement.Moved, movement.Standardised));
+        Assert.Equal((2.0, null, null), (movement.Mean.Mean.Value, movement.Moved, movement.Paired));
     }
 
     [Fact]
     public void Of_EqualChanges_HaveNoStandardisedMean()
-        => Assert.Null(Of(false, Invented.Days(Course.Baseline, 1, 2, 3), Invented.Days(Course.June, 2, 3, 4))!.Standardised);
+        => Assert.Null(Of(false, Invented.Days(Course.Baseline, 1, 2, 3), Invented.Days(Course.June, 2, 3, 4))!.Paired);
 
     private static SeasonMovement? Of(bool retest, params IReadOnlyList<AthleteDay>[] days)
     {

@@ -145,7 +145,7 @@ public class VerdictReasonTests
     private static LibraryOverlap Overlap(double share, double low, double high)
     {
         Metric a = Invented.Metric("a"), b = Invented.Metric("b");
-        return new([Row(0.2, new(-0.1, 0.5))], [a, b], s_share.Moved(share - s_share.Value!.Value, new(low, high)) with { LeaveOneOut = [], N = 20, Returns = 1 }, 1 - share, "");
+        return new([Row(0.2, new(-0.1, 0.5))], [a, b], s_share with { Value = share, Interval = new(low, high), LeaveOneOut = [], N = 20, Returns = 1 }, 1 - share, "");
     }
 
     private static OverlapRow Row(double rank, Interval? interval)

@@ -80,7 +80,7 @@ public class WeakPointsTests
     public void Of_LittleOfItsOwn_FollowsTheRuleGiven()
     {
         var own = s_card.Overlap!.Own!;
-        var card = s_card with { Overlap = s_card.Overlap with { Own = own.Moved(0.5 - own.Value!.Value, new Interval(0.3, 0.7)) } };
+        var card = s_card with { Overlap = s_card.Overlap with { Own = own with { Value = 0.5, Interval = new(0.3, 0.7) } } };
 
         Assert.Null(Point(card, "little of its own"));
         Assert.NotNull(WeakPoints.Of(card, BenchRule.Standard with { OwnShareSmall = 0.4 }).FirstOrDefault(p => p.What == "little of its own"));

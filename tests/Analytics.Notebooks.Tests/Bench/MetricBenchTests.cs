@@ -43,8 +43,8 @@ public sealed class MetricBenchTests
         var wrong = JumpCopy("in_seconds") with { Unit = "s", Label = "Jump in seconds" };
         var text = MetricBench.Open(season.Folder).Answers(clash, wrong, FailsForOne(), JumpCopy(), JumpCopy()).ToText();
         Assert.Contains("'cmj_height' is that of a library metric (Countermovement jump height). Give the sketch another one.", text, StringComparison.Ordinal);
-        Assert.Contains("Jump in seconds: for all 12 players on three days, the formula gives a value in m, which is no number of s. Change the formula, or the sketch's unit, which is s.", text, StringComparison.Ordinal);
-        Assert.Contains("Fails for one: for Player P03 on three days, the formula failed: odd device (FormatException).", text, StringComparison.Ordinal);
+        Assert.Contains("Jump in seconds, for all 12 players: the formula gives a value in m, which is no number of s. Change the formula, or the sketch's unit, which is s.", text, StringComparison.Ordinal);
+        Assert.Contains("Fails for one, for Player P03 on 12 January 2026, 15 January 2026 and 2 March 2026: the formula failed: odd device (FormatException).", text, StringComparison.Ordinal);
         Assert.Contains("Another sketch has the identifier \u201Cjump_in_feet\u201D too. Give one of them another.", text, StringComparison.Ordinal);
         Assert.Contains("Jump in feet: nothing new.", text, StringComparison.Ordinal);
     }

@@ -107,15 +107,6 @@ public sealed class OwnShareTests
     }
 
     [Fact]
-    public void Moved_ShiftsTheShareOnly()
-    {
-        var own = OwnShare.Of(s_test, [s_unlike]);
-        var moved = own.Moved(0.1, new(0.2, 0.3));
-
-        Assert.Equal((own.Value + 0.1, new Interval(0.2, 0.3), own.FromOthers), (moved.Value, moved.Interval, moved.FromOthers));
-    }
-
-    [Fact]
     public void Of_BadArguments_AreRefusedInWords()
     {
         var few = new OccasionPair([1, 2, 3, 4], [1, 2, 3, 5]);
