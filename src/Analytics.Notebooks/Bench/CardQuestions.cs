@@ -53,10 +53,10 @@ internal static class CardQuestions
         var quality = card.Quality;
         if (quality.TypicalError is not { } error) return new("How far is one test day off?", "no error known", "", quality.Reliability.Basis, Tone.Muted);
         var level = Math.Abs(quality.Level ?? 0);
-        var percent = level > 0 && card.Sketch.Metric.IsAmount ? FormattableString.Invariant($", {100 * error / level:0.0} % of the mean (CV)") : "";
+        var percent = level > 0 && card.Sketch.Metric.IsAmount ? FormattableString.Invariant($"{100 * error / level:0.0} % of the mean (CV)") : "";
         var basis = quality.Reliability.HoldsDayToDayVariation ? quality.Reliability.Basis : $"{quality.Reliability.Basis}; a lower limit";
-        return new("How far is one test day off?", quality.Reliability.HoldsDayToDayVariation ? "known" : "not between days",
-            $"typical error {Amount(unit, error, quality.TypicalErrorInterval)}{percent}", basis);
+        return new("How far is one test day off?", quality.Reliability.HoldsDayToDayVariation ? percent.Length > 0 ? percent : "see the figure" : "not known between days",
+            $"typical error {Amount(unit, error, quality.TypicalErrorInterval)}", basis);
     }
 
     private static CardQuestion Coarse(SketchCard card, ShownUnit unit)
@@ -64,7 +64,8 @@ internal static class CardQuestions
         var quality = card.Quality;
         if (quality.DetectableChange is not { } sees || quality.Worthwhile.Value is not (> 0 and var matters))
             return new("Does it see a change that matters?", "cannot tell", "", quality.DetectableChange is null ? "no error between days is known" : quality.Worthwhile.Basis, Tone.Muted);
-        return new("Does it see a change that matters?", sees <= matters ? "in one player, one day before and one after" : quality.DaysForGroup <= quality.Rule.MostDays ? $"in a group of {quality.GroupSize}, not in one player" : "only by averaging days",
+        bool Feasible(int? days) => days <= quality.Rule.MostDays;
+        return new("Does it see a change that matters?", sees <= matters ? "in one player, one day before and one after" : Feasible(quality.DaysForAthlete) ? "in one player, by averaging days" : Feasible(quality.DaysForGroup) ? $"in a group of {quality.GroupSize}, not in one player" : "not with days anybody could give",
             $"sees {Amount(unit, sees, quality.DetectableInterval)}, {Amount(unit, matters, quality.Worthwhile.Interval)} matters",
             quality.DaysForAthlete is { } one && quality.DaysForGroup is { } group ? FormattableString.Invariant($"test days wanted on each occasion: {one} for one player, {group} for a group of {quality.GroupSize}") : "");
     }
@@ -76,7 +77,7 @@ internal static class CardQuestions
         if (overlap.Own is { Value: { } share, Interval: { } i })
             return new("Does it say something new?", rule.IsLittle(overlap.Own) ? "little" : rule.IsItsOwn(overlap.Own) ? "yes" : "cannot tell",
                 FormattableString.Invariant($"{100 * share:0} % ({100 * i.Low:0} to {100 * i.High:0} %) of what returns is its own"),
-                $"beside {names}; {overlap.Basis}{(overlap.Own.RemainderRepeats is { } r ? $"; what remains repeats with r {Look.Figures.Plain(r, 2)}" : "")}");
+                $"beside {names}; {overlap.Basis}");
         return new("Does it say something new?", "cannot tell", overlap.GivenByTwo is { } given ? FormattableString.Invariant($"{names} give {100 * given:0} % of its differences within groups") : "", overlap.Basis, Tone.Muted);
     }
 
@@ -99,7 +100,7 @@ internal static class CardQuestions
         var error = card.Error;
         if (error.ByThemselves is not { } carried) return new("Do its inputs explain its error?", "cannot tell", "", error.Explanation, Tone.Muted);
         return new("Do its inputs explain its error?", error.Ratio is null ? "nothing to set it against" : !error.IsLarge ? "yes" : error.IsExplained ? "yes, taken together" : "no",
-            $"carried {Amount(unit, carried, error.ByThemselvesInterval)}{(error.Observed is { } seen ? $", seen {Amount(unit, seen, null)}" : "")}",
+            $"carried {Amount(unit, carried, error.ByThemselvesInterval)}{(error.Observed is { } seen ? $", seen {Amount(unit, seen, card.Quality.TypicalErrorInterval)}" : "")}",
             error.Explanation + (error.TakenAsExact.Count > 0 ? $" Taken as exact: {Words.List(error.TakenAsExact)}." : ""));
     }
 
