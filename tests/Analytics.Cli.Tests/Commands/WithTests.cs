@@ -1,15 +1,11 @@
 using Analytics.Cli.Tests.Architecture;
+using Analytics.Cli.Tests.Promoting;
 
 namespace Analytics.Cli.Tests.Commands;
 
 /// <summary><c>run --with</c> and <c>verify --with</c> on the demo season, by the built program.</summary>
 public sealed class WithTests : IDisposable
 {
-    private const string Idea = """
-        var forSize = Sketch.Each<JumpTrial>("long_jump_for_size", "Long jump for size", unit: "1", Direction.Higher, believe: (0.8, 2.2),
-            (jump, day) => jump.Kind == JumpKind.StandingLong ? jump.Distance / day.Stature : null) with { Rule = TrialRule.Best };
-        """;
-
     private readonly TempFolder folder = new();
 
     public void Dispose() => folder.Dispose();
@@ -19,7 +15,7 @@ public sealed class WithTests : IDisposable
     [InlineData("season-report")]
     public async Task RunAndVerify_ReportWithASketch_ShowsItMarkedAndAsksForTheFileAgain(string notebook)
     {
-        var ideas = Write("ideas.csx", Idea);
+        var ideas = Write("ideas.csx", Ideas.ForSize);
         var made = await RunAsync(notebook, "--with", ideas);
         Assert.True(made.ExitCode == 0, made.Error);
         var page = await File.ReadAllTextAsync(Page(notebook));
@@ -35,7 +31,7 @@ public sealed class WithTests : IDisposable
         Assert.Equal((0, "same inputs, same numbers"), (same.ExitCode, same.LastLine));
 
         // The believed range sets how many decimals are shown, and the changed file is named first.
-        Write("ideas.csx", Idea.Replace("(0.8, 2.2)", "(0.8, 30)", StringComparison.Ordinal));
+        Write("ideas.csx", Ideas.ForSize.Replace("(0.8, 2.2)", "(0.8, 30)", StringComparison.Ordinal));
         var changed = await VerifyAsync(notebook, "--with", ideas);
         Assert.Equal(2, changed.ExitCode);
         Assert.Contains("Inputs changed: ideas.csx.", changed.Out, StringComparison.Ordinal);
@@ -45,16 +41,16 @@ public sealed class WithTests : IDisposable
     [Fact]
     public async Task Verify_FilesThatDoNotBelong_AreRefused()
     {
-        string one = Write("one.csx", Idea), two = Write("two.csx", Idea.Replace("forSize", "other", StringComparison.Ordinal).Replace("long_jump_for_size", "other", StringComparison.Ordinal));
+        string one = Write("one.csx", Ideas.ForSize), two = Write("two.csx", Ideas.ForSize.Replace("forSize", "other", StringComparison.Ordinal).Replace("long_jump_for_size", "other", StringComparison.Ordinal));
         Assert.Equal(0, (await RunAsync("testing-day", "--with", one, "--with", two)).ExitCode);
         Assert.Contains("in this order: one.csx, two.csx", (await VerifyAsync("testing-day", "--with", two, "--with", one)).Error, StringComparison.Ordinal);
-        Assert.Contains("made with one.csx, two.csx only. Leave out --with three.csx", (await VerifyAsync("testing-day", "--with", one, "--with", two, "--with", Write("three.csx", Idea))).Error, StringComparison.Ordinal);
+        Assert.Contains("made with one.csx, two.csx only. Leave out --with three.csx", (await VerifyAsync("testing-day", "--with", one, "--with", two, "--with", Write("three.csx", Ideas.ForSize))).Error, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Run_NotebookWithTaggedCells_TakesThoseAlone()
     {
-        var bench = Bench($"{Idea}\nforSize.Label");
+        var bench = Bench($"{Ideas.ForSize}\nforSize.Label");
         var made = await RunAsync("testing-day", "--with", bench);
         Assert.True(made.ExitCode == 0, made.Error);
         var page = await File.ReadAllTextAsync(Page("testing-day"));
@@ -74,7 +70,7 @@ public sealed class WithTests : IDisposable
     [Fact]
     public async Task Run_WhatCannotTakeSketches_IsAnErrorOfUsage()
     {
-        var ideas = Write("ideas.csx", Idea);
+        var ideas = Write("ideas.csx", Ideas.ForSize);
         var contact = await RunAsync("contact-review", "--with", ideas);
         Assert.Equal((1, true), (contact.ExitCode, contact.Error.Contains("'contact-review.ipynb' has no code cell tagged 'report'", StringComparison.Ordinal)));
         var each = await RunAsync("athlete-page", "--each", "athlete", "--with", ideas);
@@ -94,12 +90,7 @@ public sealed class WithTests : IDisposable
         Assert.Contains("tagged sketch", string.Join(' ', help.Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
     }
 
-    private string Bench(string sketch)
-    {
-        static string Cell(string id, string tags, string source)
-            => $$"""{"cell_type":"code","id":"{{id}}","metadata":{"tags":[{{tags}}]},"execution_count":null,"outputs":[],"source":{{System.Text.Json.JsonSerializer.Serialize(source)}}}""";
-        return Write("bench.ipynb", $$"""{"cells":[{{Cell("a", "", "var notTaken = 1;")}},{{Cell("b", "\"sketch\"", sketch)}}],"metadata":{},"nbformat":4,"nbformat_minor":5}""");
-    }
+    private string Bench(string sketch) => Write("bench.ipynb", TempFolder.NotebookText(("", "var notTaken = 1;"), ("sketch", sketch)));
 
     private string Write(string name, string text)
     {

@@ -76,9 +76,7 @@ public sealed class PromoteTests : IDisposable
     [Fact]
     public async Task Promote_NotebookWithSeveral_TakesTheOneNamed()
     {
-        var cells = new[] { ("sketch", Ideas.ForSize), ("", "this is no code"), ("sketch", "var mean = forSize.MeanOf(\"long_jump_mean\");") }
-            .Select(c => $$"""{"cell_type":"code","id":"c{{c.Item2.Length}}","metadata":{"tags":["{{c.Item1}}"]},"execution_count":null,"outputs":[],"source":{{System.Text.Json.JsonSerializer.Serialize(c.Item2)}}}""");
-        var bench = clone.Ideas($$"""{"cells":[{{string.Join(',', cells)}}],"metadata":{},"nbformat":4,"nbformat_minor":5}""", "bench.ipynb");
+        var bench = clone.Ideas(TempFolder.NotebookText(("sketch", Ideas.ForSize), ("", "this is no code"), ("sketch", "var mean = forSize.MeanOf(\"long_jump_mean\");")), "bench.ipynb");
         var heard = await clone.PromoteAsync(bench + "#long_jump_mean", "--name", "long_jump_share", "--folder", "Strength", "--label", "Long jump share", "--formula", "s / H; s distance [m], H stature [m].");
         Assert.Equal((0, ""), (heard.ExitCode, heard.Error));
         var source = clone.Read("src/Analytics.Metrics/Strength/LongJumpShareMetric.cs");

@@ -65,8 +65,7 @@ public class BenchSquadTests
         var read = 0;
         var metric = Invented.Metric("a");
         var counting = metric with { FromTrials = day => { Interlocked.Increment(ref read); return metric.FromTrials(day); } };
-        var bench = Bench("no retest");
-        bench = new(bench.Profile, bench.Days, [counting]);
+        var bench = Bench("no retest").Beside(counting);
 
         bench.Judge(Benches.Own(v => v[0], "m"));
         var first = read;
@@ -137,7 +136,6 @@ public class BenchSquadTests
                 Trials = [.. FullDay.Good.Trials.Select(t => t is SprintTrial run ? run with { Splits = [.. run.Splits.Select(s => s with { Time = s.Time * factor })] } : t)],
             };
         })];
-        var bench = Benches.Bench([Day(Course.Baseline, 0), Day(Course.Retest, 1), Day(Course.June, 2)], retest: true, ["Line", "Backs"]);
-        return new(bench.Profile, bench.Days, MetricCatalogue.All);
+        return Benches.Bench([Day(Course.Baseline, 0), Day(Course.Retest, 1), Day(Course.June, 2)], retest: true, ["Line", "Backs"]).Beside(MetricCatalogue.All);
     }
 }

@@ -34,6 +34,9 @@ internal static class Benches
             days, library.Select(id => Invented.Metric(id, rule: TrialRule.Mean)));
     }
 
+    /// <summary>The same squad and days beside other library metrics.</summary>
+    public static BenchSquad Beside(this BenchSquad bench, params IEnumerable<Metric> library) => new(bench.Profile, bench.Days, library);
+
     /// <summary>A sketch of the numbers of a day; null where one is missing.</summary>
     public static MetricSketch Own(Func<double[], double> value, params string[] names)
         => Sketch.Day("own_idea", "Own idea", "1", Direction.Higher, (0, 1e6), day =>

@@ -9,7 +9,7 @@ public class MassDependenceTests
     private static readonly double[] s_mass = [78, 82, 85, 88, 92, 95, 99, 104, 108, 113, 121, 130];
     private static readonly double[] s_values = [4.1, 3.9, 4.4, 4.3, 4.2, 4.9, 4.6, 4.5, 5.1, 4.8, 5.3, 5.0];
 
-    // R 4.2.2: coef(lm(log(y) ~ log(m)))[2], the same with each row left out, cor(m, y, method = "spearman").
+    // R 4.2.2, to twelve digits: coef(lm(log(y) ~ log(m)))[2], the same with each row left out, cor(m, y, method = "spearman").
     [Fact]
     public void Of_TwelveAthletes_AgreesWithLinesOfR()
     {
@@ -21,7 +21,8 @@ public class MassDependenceTests
         Assert.Equal(0.874125874126, mass.Rank.Value, 1e-11);
         Assert.Equal(12, mass.N);
         Assert.True(mass.Exponent.Interval!.Value.Contains(0.509));
-        Assert.InRange(mass.Exponent.Interval.Value.High - mass.Exponent.Interval.Value.Low, 0.1, 0.6);
+        // The line's own interval is 0.2905 to 0.7276 (R, confint), 0.437 wide; percentiles of twelve are as wide to a fourth or so.
+        Assert.InRange(mass.Exponent.Interval.Value.High - mass.Exponent.Interval.Value.Low, 0.33, 0.55);
     }
 
     // A value in proportion to a power of mass grows with that power.

@@ -8,7 +8,7 @@ using Analytics.Metrics.Trials;
 
 namespace Analytics.Metrics.Tests.Bench;
 
-/// <summary>The best repeats there are: retest days, then attempts of one day, then occasions weeks apart, then none.</summary>
+/// <summary>The best repeats there are: retest days, then attempts of one day, then occasions weeks apart, then none. Figures of R are compared to the digits taken from it.</summary>
 public class RepeatabilityTests
 {
     private static readonly double[] s_first = [50, 52, 55, 47, 60, 58, 44, 49], s_second = [51.2, 51.1, 56.3, 46.5, 59.2, 59.9, 45.1, 48.6];
@@ -74,7 +74,8 @@ public class RepeatabilityTests
 
         Assert.Equal(RepeatKind.SameDay, Of([twice, fewer, Day(Course.June, s_second)], retest: true).Kind);
         Assert.Equal(RepeatKind.Occasions, Of([Day(Course.Baseline, s_first), fewer, Day(Course.June, s_second)], retest: true).Kind);
-        Assert.Equal((RepeatKind.None, null, 0), Of([Day(Course.Baseline, s_first), fewer], retest: true) is var none ? (none.Kind, none.Value, none.Athletes) : default);
+        var none = Of([Day(Course.Baseline, s_first), fewer], retest: true);
+        Assert.Equal((RepeatKind.None, null, 0), (none.Kind, none.Value, none.Athletes));
     }
 
     // The retest with most complete rows speaks.

@@ -1,5 +1,6 @@
 using Analytics.Metrics.Bench;
 using Analytics.Metrics.Bench.Inputs;
+using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Tests.Seasons;
 using Analytics.Statistics;
@@ -89,7 +90,7 @@ public class WeakPointsTests
     [Fact]
     public void Of_FormulaThatFails_CountsThePlayerDays()
     {
-        var sketch = Sketch.Day("own_idea", "Own idea", "1", Analytics.Metrics.Catalogue.Direction.Higher, (0, 1e6), day => day.AthleteId == "a3" ? throw new NotSupportedException() : 5);
+        var sketch = Sketch.Day("own_idea", "Own idea", "1", Direction.Higher, (0, 1e6), day => day.AthleteId == "a3" ? throw new NotSupportedException() : 5);
         var card = s_bench.Judge(sketch);
 
         Assert.Equal(3, card.TroubledDays);

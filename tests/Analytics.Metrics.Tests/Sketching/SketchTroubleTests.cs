@@ -8,19 +8,23 @@ namespace Analytics.Metrics.Tests.Sketching;
 /// <summary>What goes wrong in a formula is told in words, by athlete and day, and stops nobody else.</summary>
 public class SketchTroubleTests
 {
+    private const string EmptyList = "the formula takes the first, best or mean of an empty list. Return null when there is no such trial.";
+
+    private const string NotFinite = "the result is not a finite number: a division by 0, or a root or logarithm of a negative number. Return null where the formula makes no sense.";
+
     public static TheoryData<string, TroubleKind, string> Kinds { get; } = new()
     {
         { "other unit", TroubleKind.Unit, "the formula gives a value in m, which is no number of kg. Change the formula, or the sketch's unit, which is kg." },
         { "sum of units", TroubleKind.Unit, "a bare number cannot be added to a value in kg. Change the formula, or the sketch's unit, which is kg." },
         { "null", TroubleKind.Missing, "the formula uses something that is not there. Ask with ?. or return null when it is missing." },
         { "value of null", TroubleKind.Missing, "the formula takes the .Value of something that was not measured. Leave .Value out, or return null when it is missing." },
-        { "max of none", TroubleKind.Missing, "the formula takes the first, best or mean of an empty list. Return null when there is no such trial." },
-        { "first of none", TroubleKind.Missing, "the formula takes the first, best or mean of an empty list. Return null when there is no such trial." },
-        { "first that is", TroubleKind.Missing, "the formula takes the first, best or mean of an empty list. Return null when there is no such trial." },
-        { "over zero", TroubleKind.NotFinite, "the result is not a finite number: a division by 0, or a root or logarithm of a negative number. Return null where the formula makes no sense." },
-        { "typed over zero", TroubleKind.NotFinite, "the result is not a finite number: a division by 0, or a root or logarithm of a negative number. Return null where the formula makes no sense." },
-        { "whole over zero", TroubleKind.NotFinite, "the result is not a finite number: a division by 0, or a root or logarithm of a negative number. Return null where the formula makes no sense." },
-        { "root", TroubleKind.NotFinite, "the result is not a finite number: a division by 0, or a root or logarithm of a negative number. Return null where the formula makes no sense." },
+        { "max of none", TroubleKind.Missing, EmptyList },
+        { "first of none", TroubleKind.Missing, EmptyList },
+        { "first that is", TroubleKind.Missing, EmptyList },
+        { "over zero", TroubleKind.NotFinite, NotFinite },
+        { "typed over zero", TroubleKind.NotFinite, NotFinite },
+        { "whole over zero", TroubleKind.NotFinite, NotFinite },
+        { "root", TroubleKind.NotFinite, NotFinite },
         { "own exception", TroubleKind.Failed, "the formula failed: no idea (NotSupportedException)." },
         { "two lines", TroubleKind.Failed, "the formula failed: one two (NotSupportedException)." },
         { "below zero", TroubleKind.Failed, "the formula failed: mass must be a finite number of kg, 0 or more; got -1. (Parameter 'si') Actual value was -1 (ArgumentOutOfRangeException)." },

@@ -34,9 +34,12 @@ public class MarkAndTableTests
     {
         var metric = Made(id, quality);
         Assert.Equal(table, PlayerTable.Of(metric)!.Caption);
-        Assert.Equal(["back_squat_1rm", "back_squat_relative"], PlayerTable.Strength.Columns([Made("back_squat_relative", Quality.MaximalStrength), Made("back_squat_1rm", Quality.MaximalStrength), Made("sprint_20yd", Quality.Acceleration)]).Select(m => m.Id));
         Assert.Same(metric, PlayerTable.Of(metric)!.Columns([MetricCatalogue.Get("back_squat_1rm"), metric])[^1]);
     }
+
+    [Fact]
+    public void Columns_MetricsOfTheList_StandInItsOrderAndOthersAreLeftOut()
+        => Assert.Equal(["back_squat_1rm", "back_squat_relative"], PlayerTable.Strength.Columns([Made("back_squat_relative", Quality.MaximalStrength), Made("back_squat_1rm", Quality.MaximalStrength), Made("sprint_20yd", Quality.Acceleration)]).Select(m => m.Id));
 
     [Fact]
     public void Of_MetricOnTrial_StandsInTheTableForThoseWhateverItIs()

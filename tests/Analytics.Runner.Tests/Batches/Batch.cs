@@ -3,6 +3,7 @@ using Analytics.Runner.Batches;
 using Analytics.Runner.Files;
 using Analytics.Runner.Kernels;
 using Analytics.Runner.Running;
+using Analytics.Runner.Tests.Running;
 
 namespace Analytics.Runner.Tests.Batches;
 
@@ -45,15 +46,4 @@ internal sealed class Batch : IDisposable
     public void Dispose() => Folder.Dispose();
 
     private static InteractiveKernel NewKernel() => new(new HostAssemblies(AppContext.BaseDirectory), () => { });
-
-    private sealed class Silent : IRunProgress
-    {
-        public void CellStarts(string label, int index, int count)
-        {
-        }
-
-        public void Writing()
-        {
-        }
-    }
 }

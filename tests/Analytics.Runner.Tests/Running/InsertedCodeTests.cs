@@ -115,15 +115,4 @@ public sealed class InsertedCodeTests : IDisposable
     };
 
     private Task<RunResult> Run(TinyNotebook notebook, string? code) => Runner().RunAsync(Request(notebook.WriteTo(folder), code), new Silent());
-
-    private sealed class Silent : IRunProgress
-    {
-        public void CellStarts(string label, int index, int count)
-        {
-        }
-
-        public void Writing()
-        {
-        }
-    }
 }

@@ -35,6 +35,6 @@ public class TopLevelCodeTests
         Assert.Null(TopLevelCode.SyntaxError("var a = Unknown.Thing();"));
         var error = TopLevelCode.SyntaxError("var a = 1;\nvar b = (2;\n");
         Assert.Equal(2, error!.Value.Line);
-        Assert.StartsWith("CS1026", error.Value.Message); // CS1026: ) expected
+        Assert.StartsWith("CS1026", error.Value.Message, StringComparison.Ordinal); // CS1026: ) expected
     }
 }

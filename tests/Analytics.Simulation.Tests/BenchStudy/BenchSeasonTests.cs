@@ -27,7 +27,8 @@ public class BenchSeasonTests
     {
         var read = SeasonChain.Run(0, 72, new DemoOptions());
         var spoilt = read.Truth.Errors.Select(e => e.AthleteId).ToHashSet(StringComparer.Ordinal);
-        Assert.InRange(spoilt.Count, 5, 12);
+        // Ten slips, each in another player's row; the one in the table of film has no place here.
+        Assert.Equal(9, spoilt.Count);
         List<IReadOnlyList<AthleteDay>> Clean(IReadOnlyList<IReadOnlyList<AthleteDay>> days) => [.. days.Select(d => (IReadOnlyList<AthleteDay>)[.. d.Where(a => !spoilt.Contains(a.AthleteId))])];
         Assert.Equal(Lines(Clean(read.Days)), Lines(Clean(BenchSeason.Draw(72, s_days).Days)));
     }

@@ -11,14 +11,14 @@ namespace Analytics.Simulation.Tests.BenchStudy;
 public partial class BenchStudyTests
 {
     [Fact]
-    public void Rate_ExactInterval_IsThatOfTheTextbook()
+    public void Rate_Interval_IsTheExactBinomialOne()
     {
         // Clopper and Pearson for 0 of 10 and 10 of 10 in closed form: 1 − 0.025^(1/10) = 0.3085.
         Assert.Equal("0.0 (0.0 to 30.8)", new Rate(0, 10).ToString());
         Assert.Equal("100.0 (69.2 to 100.0)", new Rate(10, 10).ToString());
-        // R 4: binom.test(7, 20)$conf.int, from memory 0.154 to 0.592.
-        Assert.Equal(0.154, new Rate(7, 20).Interval.Low, 0.001);
-        Assert.Equal(0.592, new Rate(7, 20).Interval.High, 0.001);
+        // R 4.2.2: binom.test(7, 20)$conf.int, twelve digits.
+        Assert.Equal(0.153909204785, new Rate(7, 20).Interval.Low, 1e-11);
+        Assert.Equal(0.592188534533, new Rate(7, 20).Interval.High, 1e-11);
         Assert.Equal("–", new Rate(0, 0).ToString());
     }
 
@@ -40,7 +40,7 @@ public partial class BenchStudyTests
         Assert.Contains("bench-study --squads 1 --seed 5000 --out docs/bench-study.md", text, StringComparison.Ordinal);
 
         // Words, heads and lines of the committed document are those written today; only figures and the worst sketch may differ.
-        var committed = Shape(CommittedBenchStudyTests.Document);
+        var committed = Shape(CommittedBenchStudyTests.Study.Text);
         Assert.Equal([], Shape(text).Except(committed));
         Assert.Equal([], committed.Except(Shape(text)));
     }
@@ -51,9 +51,12 @@ public partial class BenchStudyTests
     [GeneratedRegex("[0-9.]+")]
     private static partial Regex Figures();
 
-    /// <summary>The two of a sum, or two that say the same, are found in every squad, also where a third metric goes with both of them and so gives most by itself.</summary>
+    /// <summary>
+    /// The two of a sum, or two that say the same, are found in every squad, also where a third metric goes with both of them and so gives most by itself: what is left
+    /// is less than the rule calls something new (0.10), and what they give is what it calls nothing new (0.90).
+    /// </summary>
     [Fact]
-    public void BestTwo_OfASum_AreItsParts()
+    public void BestTwo_OfASum_GiveNearlyAllOfIt()
     {
         var sum = BenchCases.All.Single(c => c.Name.Contains("sum of standard scores", StringComparison.Ordinal));
         foreach (var card in BenchStudyRun.Each(12, 5000, 2, [0, 1], s => s.Squad(SquadChoice.Whole).Judge(sum.Sketch(s))))
@@ -76,7 +79,8 @@ public partial class BenchStudyTests
 
     /// <summary>
     /// Carried errors against those of the generator, as root mean square over eight squads of some 53 retests: a single one is off by 10 %, the mean by 4 %. A level taken
-    /// off linemen alone put clean over jump height 22 % too high.
+    /// off linemen alone put clean over jump height 22 % too high. In docs/bench-study.md an added error is found in every one of 200 squads, and a false alarm is
+    /// raised in at most 1 of 200; one squad more is let pass of each.
     /// </summary>
     [Fact]
     public void CarriedError_IsNearTheTrueOne()
@@ -86,7 +90,7 @@ public partial class BenchStudyTests
         {
             Assert.InRange(Math.Sqrt(squads.Average(s => s[i].Carried * s[i].Carried)), 0.85, 1.15);
             Assert.InRange(Math.Sqrt(squads.Average(s => s[i].Observed * s[i].Observed)), 0.85, 1.15);
-            Assert.True(squads.Count(s => s[i].Found) >= 7 && squads.Count(s => s[i].Alarm) <= 2, CarriedCase.All[i].Name);
+            Assert.True(squads.Count(s => s[i].Found) >= 7 && squads.Count(s => s[i].Alarm) <= 1, CarriedCase.All[i].Name);
         }
     }
 }

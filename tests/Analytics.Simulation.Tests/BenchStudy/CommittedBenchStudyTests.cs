@@ -1,33 +1,33 @@
-using System.Globalization;
-using System.Runtime.CompilerServices;
 using Analytics.Metrics.Bench;
 using Analytics.Simulation.BenchStudy.Carried;
 using Analytics.Simulation.BenchStudy.Cases;
 using Analytics.Simulation.BenchStudy.Squads;
+using static Analytics.Simulation.Tests.CommittedStudy;
 
 namespace Analytics.Simulation.Tests.BenchStudy;
 
 /// <summary>The study as it is kept: over 200 squads what the bench promises holds, and the rule it was made with is the rule of today.</summary>
 public class CommittedBenchStudyTests
 {
-    internal static readonly string Document = File.ReadAllText(InRepository("docs/bench-study.md"));
+    internal static readonly CommittedStudy Study = new("bench-study.md");
 
     [Fact]
     public void Document_IsOfTwoHundredSquadsAndOfTheRuleInUse()
     {
-        Assert.Contains("bench-study --squads 200 --seed 5000 --out docs/bench-study.md", Document, StringComparison.Ordinal);
-        Assert.Contains(BenchRule.Standard.Statement, Document, StringComparison.Ordinal);
+        Assert.Contains("bench-study --squads 200 --seed 5000 --out docs/bench-study.md", Study.Text, StringComparison.Ordinal);
+        Assert.Contains(BenchRule.Standard.Statement, Study.Text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void EverySketch_HasItsLine()
     {
-        var rows = Rows("## The whole squad");
+        var rows = Study.Rows("## The whole squad");
         Assert.Equal(BenchCases.All.Select(c => c.Name).Order(StringComparer.Ordinal), rows.Select(r => r[0]).Order(StringComparer.Ordinal));
         // The four verdicts are all there are; shares are rounded to 0.1.
         Assert.All(rows, r => Assert.InRange(r[1..].Sum(Number), 99.7, 100.3));
     }
 
+    // 95, 95 and 90 %: what the bench promises, as the document says under "In short".
     [Fact]
     public void Noise_IsCalledNoise() => AssertRequired(TruthKind.Noise, r => Number(r[1]), 95);
 
@@ -45,7 +45,7 @@ public class CommittedBenchStudyTests
         Assert.Equal(4, names.Count);
         foreach (var choice in SquadChoice.All.Skip(1))
         {
-            var rows = Rows($"## {choice.Name}").Where(r => names.Contains(r[0])).ToList();
+            var rows = Study.Rows($"## {choice.Name}").Where(r => names.Contains(r[0])).ToList();
             Assert.Equal(4, rows.Count);
             Assert.All(rows, r => Assert.True(Number(r[3]) + Number(r[4]) >= 90, $"{choice.Name}: {r[0]}"));
         }
@@ -54,13 +54,13 @@ public class CommittedBenchStudyTests
     /// <summary>What returns only because mass or position does is no news: not in one of 200 squads, or in one.</summary>
     [Fact]
     public void Traps_AreNotCalledNew()
-        => Assert.All(Rows("## The whole squad").Where(r => Kind(r[0]) is TruthKind.NoiseTimesMass or TruthKind.BetweenGroups), r => Assert.InRange(Number(r[4]), 0, 0.5));
+        => Assert.All(Study.Rows("## The whole squad").Where(r => Kind(r[0]) is TruthKind.NoiseTimesMass or TruthKind.BetweenGroups), r => Assert.InRange(Number(r[4]), 0, 0.5));
 
     /// <summary>95 % intervals of the ICC in 200 squads: three Monte Carlo errors of 1.5 points.</summary>
     [Fact]
     public void IntervalsOfTheIcc_Cover()
     {
-        var rows = Rows("## Do the intervals hold the truth");
+        var rows = Study.Rows("## Do the intervals hold the truth");
         Assert.True(rows.Count > 20, $"{rows.Count}");
         Assert.All(rows, r => Assert.InRange(Number(r[6]), 90.5, 100));
     }
@@ -68,8 +68,10 @@ public class CommittedBenchStudyTests
     [Fact]
     public void CarriedError_IsNearTheTrueOneAndAddedErrorIsFound()
     {
-        var rows = Rows("## Error carried from the inputs");
+        var rows = Study.Rows("## Error carried from the inputs");
         Assert.Equal(CarriedCase.All.Select(c => c.Name), rows.Select(r => r[0]));
+        // Our choice of what is required, no source: the error carried by themselves within a tenth of the true one, of which errors that go together take
+        // 3 to 4 % of two and 200 squads leave 1 %; a false alarm in at most 1 squad of 10; an added error of twice the true one found in 19 of 20.
         Assert.All(rows, r => Assert.InRange(Number(r[2]), 0.9, 1.1));
         Assert.All(rows, r => Assert.InRange(Number(r[6]), 0, 10));
         Assert.All(rows, r => Assert.InRange(Number(r[8]), 95, 100));
@@ -78,24 +80,10 @@ public class CommittedBenchStudyTests
     private static void AssertRequired(TruthKind kind, Func<string[], double> rate, double wanted)
     {
         var names = BenchCases.Required(kind).Select(c => c.Name).ToHashSet(StringComparer.Ordinal);
-        var rows = Rows("## The whole squad").Where(r => names.Contains(r[0])).ToList();
+        var rows = Study.Rows("## The whole squad").Where(r => names.Contains(r[0])).ToList();
         Assert.Equal(names.Count, rows.Count);
         Assert.All(rows, r => Assert.True(rate(r) >= wanted, $"{r[0]}: {rate(r)}"));
     }
 
     private static TruthKind Kind(string name) => BenchCases.All.Single(c => c.Name == name).Kind;
-
-    private static List<string[]> Rows(string head)
-    {
-        var from = Document.IndexOf(head, StringComparison.Ordinal);
-        Assert.True(from >= 0, head);
-        var to = Document.IndexOf("\n## ", from, StringComparison.Ordinal);
-        return [.. Document[from..(to < 0 ? Document.Length : to)].Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal))
-            .Select(l => l.Trim('|', ' ').Split(" | ")).Where(r => r[0] is not ("sketch" or "formula" or "---"))];
-    }
-
-    private static double Number(string cell) => double.Parse(cell.Split(' ')[0], CultureInfo.InvariantCulture);
-
-    private static string InRepository(string path, [CallerFilePath] string here = "")
-        => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "../../..", path));
 }

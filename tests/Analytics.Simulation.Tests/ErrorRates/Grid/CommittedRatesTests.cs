@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using Analytics.Simulation.Commands;
 using Analytics.Simulation.ErrorRates.Grid;
@@ -10,9 +9,9 @@ namespace Analytics.Simulation.Tests.ErrorRates.Grid;
 /// <summary>The measured rates as they are kept: complete, in agreement with each other, and the promised intervals hold.</summary>
 public partial class CommittedRatesTests
 {
-    private static readonly string Document = File.ReadAllText(InRepository("docs/error-rates.md"));
-    private static readonly string[] Quoted = File.ReadAllLines(InRepository(ErrorRatesCommand.QuotedFile));
-    private static readonly string[] Cases = File.ReadAllLines(InRepository("docs/error-rates.csv"));
+    private static readonly string Document = File.ReadAllText(CommittedStudy.InRepository("docs/error-rates.md"));
+    private static readonly string[] Quoted = File.ReadAllLines(CommittedStudy.InRepository(ErrorRatesCommand.QuotedFile));
+    private static readonly string[] Cases = File.ReadAllLines(CommittedStudy.InRepository("docs/error-rates.csv"));
 
     [Fact]
     public void Document_QuotedFigures_AreThoseOfTheReports()
@@ -50,7 +49,4 @@ public partial class CommittedRatesTests
 
     [GeneratedRegex("^interval,\"(?<name>[^\"]+)\",(?<reports>yes|no),\"(?<athletes>\\d+) athletes, \\d+ trials, ICC [\\d.]+, (?<errors>[^\"]+)\",[\\d.]*,[\\d.]*,(?<rate>[\\d.]+),")]
     private static partial Regex Line();
-
-    private static string InRepository(string path, [CallerFilePath] string here = "")
-        => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "../../../..", path));
 }

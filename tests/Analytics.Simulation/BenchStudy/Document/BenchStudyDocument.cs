@@ -157,5 +157,5 @@ public static class BenchStudyDocument
 
         """;
 
-    private static string Percent(Rate rate) => (100 * rate.Share).ToString("0.0", CultureInfo.InvariantCulture);
+    private static string Percent(Rate rate) => ErrorRates.Grid.Document.Cells.Percent(rate.Share);
 }

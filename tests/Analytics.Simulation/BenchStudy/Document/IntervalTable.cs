@@ -1,7 +1,7 @@
-using System.Globalization;
 using Analytics.Simulation.BenchStudy.Cases;
 using Analytics.Simulation.BenchStudy.Squads;
 using Analytics.Simulation.ErrorRates;
+using Analytics.Simulation.ErrorRates.Grid.Document;
 
 namespace Analytics.Simulation.BenchStudy.Document;
 
@@ -18,8 +18,8 @@ internal static class IntervalTable
             var icc = Rate.Of(outcomes.Where(o => o is { TrueIcc: not null, Icc: not null }), o => o.Icc!.Value.Contains(o.TrueIcc!.Value));
             var own = outcomes.Where(o => o.Own is not null).ToList();
             if (what.Kind == TruthKind.New && what.OwnShare is { } truth)
-                table.Row(what.Name, Percent(truth), own.Count > 0 ? Percent(Middle([.. own.Select(o => o.OwnShare!.Value)])) : "–", Rate.Of(own, o => o.Own!.Value.Contains(truth)).ToString(),
-                    Percent(Rate.Of(own, o => o.Own!.Value.High < truth).Share), Percent(Rate.Of(own, o => o.Own!.Value.Low > truth).Share), icc.ToString());
+                table.Row(what.Name, Cells.Percent(truth), own.Count > 0 ? Cells.Percent(Middle([.. own.Select(o => o.OwnShare!.Value)])) : "–", Rate.Of(own, o => o.Own!.Value.Contains(truth)).ToString(),
+                    Cells.Percent(Rate.Of(own, o => o.Own!.Value.High < truth).Share), Cells.Percent(Rate.Of(own, o => o.Own!.Value.Low > truth).Share), icc.ToString());
             else if (icc.Asked > 0)
                 table.Row(what.Name, "–", "–", "–", "–", "–", icc.ToString());
         }
@@ -28,7 +28,7 @@ internal static class IntervalTable
     }
 
     /// <summary>Coverage of the interval of the own share over all traits and squads, per cent.</summary>
-    public static string Coverage(IReadOnlyList<BenchSquadOutcome> squads) => Percent(Rate.Of(
+    public static string Coverage(IReadOnlyList<BenchSquadOutcome> squads) => Cells.Percent(Rate.Of(
         squads.SelectMany(s => s.Verdicts[SquadChoice.Whole].Zip(BenchCases.All)).Where(o => o.Second.Kind == TruthKind.New && o.First.Own is not null), o => o.First.Own!.Value.Contains(o.Second.OwnShare!.Value)).Share);
 
     private static double Middle(List<double> values)
@@ -36,6 +36,4 @@ internal static class IntervalTable
         values.Sort();
         return (values[(values.Count - 1) / 2] + values[values.Count / 2]) / 2;
     }
-
-    private static string Percent(double share) => (100 * share).ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -50,7 +50,8 @@ internal static class SheetTrials
             AthleteId = row.Athlete, Date = date, Attempt = row.Whole("attempt"), Rise = Length.FromCentimetres(row.Number("rise_cm")!.Value), Time = Duration.FromSeconds(row.Number("time_s")!.Value),
         },
         // Film is no part of the bench study: it needs points and a camera.
-        _ => null,
+        "contact" => null,
+        _ => throw new ArgumentException($"The sheet '{row.Sheet.Name}' is not known here; add it to {nameof(SheetTrials)}.", nameof(row)),
     };
 
     private static TimingMethod Timing(string word) => word == "hand" ? TimingMethod.Hand : TimingMethod.Electronic;
@@ -60,6 +61,7 @@ internal static class SheetTrials
         "countermovement" => JumpKind.Countermovement,
         "drop" => JumpKind.Drop,
         "hurdle" => JumpKind.Hurdle,
-        _ => JumpKind.StandingLong,
+        "standing_long" => JumpKind.StandingLong,
+        _ => throw new ArgumentException($"The jump '{word}' is not known here; add it to {nameof(SheetTrials)}.", nameof(word)),
     };
 }
