@@ -4,6 +4,7 @@ using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Tests.Seasons;
 using Analytics.Statistics;
+using Analytics.Statistics.Change;
 
 namespace Analytics.Metrics.Tests.Bench;
 
@@ -63,6 +64,58 @@ public class WeakPointsTests
         Assert.NotNull(Point(s_card, "tester not noted"));
         Assert.NotNull(Point(s_card, "no published source"));
         Assert.Equal("10 values on another scale (hand) are not compared. Test everybody the same way.", Point(s_card with { Conditions = s_card.Conditions with { Others = [new("hand", 10, null)] } }, "several scales")!.Text);
+    }
+
+    // 8 seen where 2 matter: 4 times, two doublings of the five that would weigh in full.
+    [Fact]
+    public void Of_ChangeSeenLate_IsTooCoarseForOnePlayer()
+    {
+        var quality = s_card.Quality with { DetectableChange = 8, Worthwhile = SmallestWorthwhileChange.Anchored(2, "set") };
+
+        var point = Point(s_card with { Quality = quality }, "too coarse for one player")!;
+        Assert.Equal(0.4, point.Weight, 1e-12);
+        Assert.Contains("change by 4.0 times what matters", point.Text, StringComparison.Ordinal);
+        Assert.Null(Point(s_card with { Quality = quality with { DetectableChange = 2 } }, "too coarse for one player"));
+    }
+
+    [Theory]
+    [InlineData(0.8, 0.31, 0.9, "(rank correlation 0.80 (0.31 to 0.90))")]
+    [InlineData(-0.8, -0.9, -0.31, "(rank correlation -0.80 (-0.90 to -0.31))")]
+    [InlineData(0.8, 0.3, 0.9, null)]
+    [InlineData(0.6, 0.4, 0.7, null)]
+    public void Of_OrderOfALibraryMetric_CountsWhereItsLowerLimitDoes(double rank, double low, double high, string? says)
+    {
+        var row = s_card.Overlap!.Rows[0];
+        var like = row with { WithinGroups = row.Squad with { Value = rank, Interval = new(low, high) } };
+
+        var point = Point(s_card with { Overlap = s_card.Overlap with { Own = null, Rows = [like] } }, "much like a library metric");
+        if (says is null) Assert.Null(point);
+        else Assert.Contains(says, point!.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_RankOfBodyMass_CountsAboveSevenTenths()
+    {
+        var rank = s_card.Overlap!.Rows[0].Squad with { Interval = new(0.5, 0.9) };
+
+        Assert.Contains("body mass 0.71 (0.50 to 0.90)", Point(s_card with { Mass = new(40, rank with { Value = 0.71 }, null, null, null) }, "mostly body mass")!.Text, StringComparison.Ordinal);
+        Assert.Null(Point(s_card with { Mass = new(40, rank with { Value = 0.7 }, null, null, null) }, "mostly body mass"));
+    }
+
+    // Still by 0.6 of a typical error, which is more than half of one, and not by none.
+    [Fact]
+    public void Of_Movement_IsHeldAgainstTrainingAndStandingStill()
+    {
+        var movement = s_card.Movement!;
+        SeasonMovement With(MeanChange of, double value, double low, double high, bool still) => still
+            ? movement with { TypicalError = 1, Still = of with { Mean = of.Mean with { Value = value, Interval = new(low, high) } } }
+            : movement with { Mean = of with { Mean = of.Mean with { Value = value, Interval = new(low, high) } } };
+
+        Assert.NotNull(Point(s_card with { Movement = With(movement.Mean, 0.5, -1, 2, still: false) }, "did not move"));
+        Assert.Null(Point(s_card with { Movement = With(movement.Mean, 1.5, 1, 2, still: false) }, "did not move"));
+        Assert.Contains("shifted by 0.6 typical errors", Point(s_card with { Movement = With(movement.Mean, -0.6, -0.9, -0.3, still: true) }, "moves without training")!.Text, StringComparison.Ordinal);
+        Assert.Null(Point(s_card with { Movement = With(movement.Mean, 0.5, 0.2, 0.8, still: true) }, "moves without training"));
+        Assert.Null(Point(s_card with { Movement = With(movement.Mean, 0.6, -0.1, 1.3, still: true) }, "moves without training"));
     }
 
     [Fact]
