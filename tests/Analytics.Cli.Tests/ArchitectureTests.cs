@@ -10,10 +10,11 @@ public class ArchitectureTests
         ["Analytics.Quantities"] = [],
         ["Analytics.Statistics"] = [],
         ["Analytics.Metrics"] = ["Analytics.Quantities", "Analytics.Statistics"],
-        ["Analytics.Season"] = ["Analytics.Metrics", "Analytics.Quantities"],
-        ["Analytics.Notebooks"] = ["Analytics.Metrics", "Analytics.Quantities", "Analytics.Season", "Analytics.Statistics"],
+        ["Analytics.Planning"] = ["Analytics.Metrics", "Analytics.Quantities", "Analytics.Statistics"],
+        ["Analytics.Season"] = ["Analytics.Metrics", "Analytics.Planning", "Analytics.Quantities"],
+        ["Analytics.Notebooks"] = ["Analytics.Metrics", "Analytics.Planning", "Analytics.Quantities", "Analytics.Season", "Analytics.Statistics"],
         ["Analytics.Runner"] = [],
-        ["Analytics.Cli"] = ["Analytics.Metrics", "Analytics.Notebooks", "Analytics.Quantities", "Analytics.Runner", "Analytics.Season", "Analytics.Statistics"],
+        ["Analytics.Cli"] = ["Analytics.Metrics", "Analytics.Notebooks", "Analytics.Planning", "Analytics.Quantities", "Analytics.Runner", "Analytics.Season", "Analytics.Statistics"],
     };
 
     private static readonly Dictionary<string, string[]> Packages = new()
@@ -21,6 +22,7 @@ public class ArchitectureTests
         ["Analytics.Quantities"] = [],
         ["Analytics.Statistics"] = ["MathNet.Numerics"],
         ["Analytics.Metrics"] = [],
+        ["Analytics.Planning"] = ["Google.OrTools"],
         ["Analytics.Season"] = ["CsvHelper", "ExcelDataReader", "Microsoft.Data.Analysis"],
         ["Analytics.Notebooks"] = ["Plotly.NET", "Plotly.NET.CSharp", "Plotly.NET.Interactive"],
         ["Analytics.Runner"] = ["Markdig", "Microsoft.CodeAnalysis.CSharp.Scripting", "Microsoft.DotNet.Interactive"],
@@ -30,7 +32,7 @@ public class ArchitectureTests
     public static TheoryData<string> Projects => [.. Graph.Keys];
 
     /// <summary>Libraries that do no console, clock, culture or file work.</summary>
-    public static TheoryData<string> PureLibraries => ["Analytics.Quantities", "Analytics.Statistics", "Analytics.Metrics", "Analytics.Notebooks"];
+    public static TheoryData<string> PureLibraries => ["Analytics.Quantities", "Analytics.Statistics", "Analytics.Metrics", "Analytics.Planning", "Analytics.Notebooks"];
 
     [Fact]
     public void Source_Projects_AreThoseOfTheGraph()

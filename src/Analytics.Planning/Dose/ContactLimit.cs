@@ -1,0 +1,32 @@
+using Analytics.Metrics.Load;
+using Analytics.Planning.People;
+using Analytics.Planning.Rules;
+
+namespace Analytics.Planning.Dose;
+
+/// <summary>Ground contacts a player may make in a session.</summary>
+/// <param name="Most">Most contacts.</param>
+/// <param name="Level">Experience it was taken for, in words.</param>
+/// <param name="IsHeavy">Whether it was lowered for body mass.</param>
+public sealed record ContactLimit(int Most, string Level, bool IsHeavy)
+{
+    /// <summary>Years of structured training up to which a player counts as without experience of jump training (our choice, no source).</summary>
+    public const double NoExperienceUpTo = 1;
+
+    /// <summary>Years from which a player counts as with much experience (our choice, no source).</summary>
+    public const double MuchExperienceFrom = 3;
+
+    /// <summary>The limit of a player: the upper figure of the guide for his years of training, lowered where he is heavy. Unknown years count as none, an unknown body mass as not heavy.</summary>
+    /// <param name="player">The player.</param>
+    /// <param name="rules">The rules.</param>
+    public static ContactLimit Of(PlanPlayer player, PlanRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(player);
+        ArgumentNullException.ThrowIfNull(rules);
+        var years = player.TrainingYears ?? 0;
+        var guide = ContactGuide.All[years <= NoExperienceUpTo ? 0 : years < MuchExperienceFrom ? 1 : 2];
+        var heavy = player.BodyMass is { } mass && mass.Kilograms > rules.Value(RuleIds.HeavyPlayer);
+        var share = rules.Value(RuleIds.JumpContacts) / 100 * (heavy ? rules.Value(RuleIds.HeavyPlayerContacts) / 100 : 1);
+        return new((int)Math.Floor(guide.High * share + 1e-9), guide.Level, heavy);
+    }
+}
