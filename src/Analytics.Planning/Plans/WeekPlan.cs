@@ -5,11 +5,10 @@ namespace Analytics.Planning.Plans;
 /// <summary>How good a plan is known to be.</summary>
 /// <param name="Objective">Value of the objective.</param>
 /// <param name="Bound">No plan can have a higher one.</param>
-/// <param name="IsProven">Whether it is proven best.</param>
 /// <param name="HitClock">Whether the clock stopped the search, so that another run may differ.</param>
-public sealed record PlanQuality(double Objective, double Bound, bool IsProven, bool HitClock)
+public sealed record PlanQuality(double Objective, double Bound, bool HitClock)
 {
-    /// <summary>How much better a plan could at most be, as a share of the bound; 0 when proven best.</summary>
+    /// <summary>How much better a plan could at most be, as a share of the bound; 0 when it is proven best.</summary>
     public double Gap => Math.Abs(Bound) < 1e-9 ? 0 : Math.Max(0, (Bound - Objective) / Math.Abs(Bound));
 }
 

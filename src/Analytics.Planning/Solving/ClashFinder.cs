@@ -1,0 +1,67 @@
+using Analytics.Planning.Plans;
+using Google.OrTools.Sat;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>
+/// Names the rules that cannot all be kept. From a set the solver shows to clash, rules are taken away one by one as long as the rest still clashes;
+/// what stays is minimal: without any one of it the others can be kept.
+/// </summary>
+internal static class ClashFinder
+{
+    /// <summary>Most clashes told at once.</summary>
+    public const int Most = 5;
+
+    public static IReadOnlyList<RuleClash> Find(PlanProblem problem, PlanOptions options)
+    {
+        var week = WeekModel.Of(problem, TrainingUnit.Of(problem), explain: true);
+        var all = week.Rules.Rules.ToList();
+        var left = all.ToList();
+        var found = new List<List<RuleAtPlace>>();
+        while (found.Count < Most && Core(week, left, options) is { } core)
+        {
+            var clash = Smallest(week, core, options);
+            found.Add(clash);
+            if (clash.Count == 0) break;
+            left.RemoveAll(clash.Contains);
+        }
+
+        return [.. found.Select(clash => new RuleClash(clash, [.. clash.Select(r => ClashRelief.Of(problem, all, r, options))]))];
+    }
+
+    /// <summary>Whether a plan keeps these rules, whatever the others.</summary>
+    public static bool CanKeep(WeekModel week, IReadOnlyList<RuleAtPlace> rules, PlanOptions options) => Core(week, rules, options) is null;
+
+    // Two orders of taking away may end at different minimal sets; the smaller is easier to read.
+    private static List<RuleAtPlace> Smallest(WeekModel week, List<RuleAtPlace> core, PlanOptions options)
+    {
+        var forward = Shrink(week, core, options);
+        var backward = Shrink(week, [.. core.AsEnumerable().Reverse()], options);
+        backward.Reverse();
+        return backward.Count < forward.Count ? backward : forward;
+    }
+
+    private static List<RuleAtPlace> Shrink(WeekModel week, List<RuleAtPlace> core, PlanOptions options)
+    {
+        var clash = core.ToList();
+        foreach (var rule in core)
+        {
+            var without = clash.Where(r => r != rule).ToList();
+            if (clash.Contains(rule) && Core(week, without, options) is { } smaller) clash = [.. without.Where(smaller.Contains)];
+        }
+
+        return clash;
+    }
+
+    /// <summary>Rules among these that clash; null when all of them can be kept.</summary>
+    private static List<RuleAtPlace>? Core(WeekModel week, IReadOnlyList<RuleAtPlace> rules, PlanOptions options)
+    {
+        week.Model.ClearAssumptions();
+        week.Model.AddAssumptions(rules.Select(week.Rules.Switch));
+        var solver = WeekSolver.Make(options);
+        var status = solver.Solve(week.Model);
+        if (status != CpSolverStatus.Infeasible) return null;
+        var indices = solver.SufficientAssumptionsForInfeasibility().ToHashSet();
+        return [.. rules.Where(r => indices.Contains(week.Rules.Switch(r).GetIndex()))];
+    }
+}

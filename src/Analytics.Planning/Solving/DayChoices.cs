@@ -1,0 +1,49 @@
+using Analytics.Planning.Exercises;
+using Analytics.Planning.Plans;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>Gives a unit in a session its choices. What a rule refuses whatever else is chosen is not offered, or hangs on the rule's switch.</summary>
+internal static class DayChoices
+{
+    public static void Add(WeekModel week, UnitDay day, IReadOnlyList<Candidate> candidates)
+    {
+        foreach (var candidate in candidates)
+        {
+            var quality = candidate.Exercise.Quality;
+            var demand = day.Kind.Of(quality);
+            // A kept choice that the kind of the day does not have is a clash to be named.
+            var isOffKind = demand is null || candidate.Scheme.MostPercent > demand.MostPercent;
+            if (isOffKind && !(week.Rules.Explain && KeptConstraints.Names(week.Problem, day, candidate))) continue;
+
+            var refused = StaticRules.Refusing(week.Problem, day, candidate).ToList();
+            if (isOffKind) refused.Add(DemandConstraints.Rule(day, quality));
+            if (refused.Count > 0 && !week.Rules.Explain)
+            {
+                week.Excluded.AddRange(refused.Select(r => new Exclusion(day, candidate, r)));
+                continue;
+            }
+
+            var lacking = StaticRules.Lacking(week.Problem, day, candidate.Exercise).Count;
+            if (lacking == 0 || week.Rules.Explain) AddShared(week, day, candidate, refused, lacking > 0);
+            else week.Excluded.Add(new(day, candidate, StaticRules.PrerequisiteRule(candidate.Exercise)));
+            if (demand is { IsOwnWork: true } || isOffKind) AddOwn(week, day, candidate, refused);
+        }
+    }
+
+    private static void AddShared(WeekModel week, UnitDay day, Candidate candidate, List<RuleAtPlace> refused, bool lacks)
+    {
+        var chosen = week.Model.NewBoolVar($"s {day} {candidate.Exercise.Id} {candidate.Scheme.Id} {candidate.Partner?.Id}");
+        day.Shared.Add(new(candidate, chosen));
+        foreach (var rule in refused) week.Rules.Forbid(chosen, rule);
+        if (lacks) week.Rules.Forbid(chosen, StaticRules.PrerequisiteRule(candidate.Exercise));
+    }
+
+    private static void AddOwn(WeekModel week, UnitDay day, Candidate candidate, List<RuleAtPlace> refused)
+    {
+        var chosen = week.Model.NewBoolVar($"o {day} {candidate.Exercise.Id} {candidate.Scheme.Id} {candidate.Partner?.Id}");
+        if (!day.Own.TryGetValue(candidate.Exercise.Quality, out var choices)) day.Own[candidate.Exercise.Quality] = choices = [];
+        choices.Add(new(candidate, chosen));
+        foreach (var rule in refused) week.Rules.Forbid(chosen, rule);
+    }
+}

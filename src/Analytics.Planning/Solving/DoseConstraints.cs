@@ -1,0 +1,68 @@
+using System.Globalization;
+using Analytics.Planning.Plans;
+using Analytics.Planning.Exercises;
+using Analytics.Planning.Rules;
+using Google.OrTools.Sat;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>Ground contacts of a session and hard sets of a week.</summary>
+internal static class DoseConstraints
+{
+    public static void Add(WeekModel week)
+    {
+        var rules = week.Problem.Rules;
+        if (rules.Refuses(RuleIds.JumpContacts))
+            foreach (var day in week.Days) Contacts(week, day);
+        if (!rules.Refuses(RuleIds.HardSets)) return;
+        for (var u = 0; u < week.Units.Count; u++)
+            foreach (var pattern in MovementPatterns.All) HardSets(week, u, pattern);
+    }
+
+    // Each player does one own work at most, so each is added alone to what all do.
+    private static void Contacts(WeekModel week, UnitDay day)
+    {
+        var most = day.Unit.MostContacts(week.Problem.Rules);
+        var rule = new RuleAtPlace(RuleIds.JumpContacts, $"{PlaceTexts.Session(day.Slot)}, {day.Unit.Label}",
+            string.Create(CultureInfo.InvariantCulture, $"at most {most} ground contacts for {day.Unit.Label} on {PlaceTexts.Session(day.Slot)}"));
+        var shared = day.Shared.Where(c => c.Candidate.Contacts > 0).ToList();
+        LinearExpr Sum(Choice? own)
+        {
+            var sum = LinearExpr.NewBuilder();
+            foreach (var choice in shared) sum.AddTerm(choice.Chosen, choice.Candidate.Contacts);
+            if (own is not null) sum.AddTerm(own.Chosen, own.Candidate.Contacts);
+            return sum;
+        }
+
+        if (shared.Sum(c => c.Candidate.Contacts) > most) week.Rules.Hold(week.Model.Add(Sum(null) <= most), rule);
+        foreach (var own in day.Own.Values.SelectMany(o => o).Where(c => c.Candidate.Contacts > 0)) week.Rules.Hold(week.Model.Add(Sum(own) <= most), rule);
+    }
+
+    private static void HardSets(WeekModel week, int unit, MovementPattern pattern)
+    {
+        var rules = week.Problem.Rules;
+        var most = (long)rules.Value(RuleIds.HardSets);
+        var sum = LinearExpr.NewBuilder();
+        long possible = 0;
+        foreach (var day in week.Of(unit))
+        {
+            foreach (var choice in day.Shared.Where(c => c.Candidate.Exercise.Pattern == pattern && c.Candidate.HardSets(rules) > 0))
+            {
+                sum.AddTerm(choice.Chosen, choice.Candidate.HardSets(rules));
+                possible += choice.Candidate.HardSets(rules);
+            }
+
+            var own = day.Own.Values.SelectMany(o => o).Where(c => c.Candidate.Exercise.Pattern == pattern && c.Candidate.HardSets(rules) > 0).ToList();
+            if (own.Count == 0) continue;
+            var largest = own.Max(c => c.Candidate.HardSets(rules));
+            var sets = week.Model.NewIntVar(0, largest, $"own hard sets {day} {pattern}");
+            foreach (var choice in own) week.Model.Add(sets >= choice.Chosen * choice.Candidate.HardSets(rules));
+            sum.AddTerm(sets, 1);
+            possible += largest;
+        }
+
+        if (possible > most)
+            week.Rules.Hold(week.Model.Add(sum <= most), new(RuleIds.HardSets, pattern.Name(),
+                string.Create(CultureInfo.InvariantCulture, $"at most {most} hard sets of {pattern.Name()} a week")));
+    }
+}

@@ -1,0 +1,89 @@
+using Analytics.Planning.Dose;
+using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
+using Analytics.Planning.People;
+using Analytics.Planning.Plans;
+using Analytics.Planning.Rules;
+using static System.FormattableString;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>Checks a plan against every rule, player by player, from the plan alone: it knows nothing of the model that made it.</summary>
+public static class PlanCheck
+{
+    /// <summary>Where a plan does not keep a rule, whatever is to happen then; rules that are off are not looked at.</summary>
+    /// <param name="problem">What was planned from.</param>
+    /// <param name="sessions">The plan.</param>
+    public static IReadOnlyList<RuleFlag> Of(PlanProblem problem, IReadOnlyList<UnitSession> sessions)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ArgumentNullException.ThrowIfNull(sessions);
+        IEnumerable<RuleFlag> all = [.. sessions.SelectMany(s => OfSession(problem, s)), .. problem.Players.SelectMany(p => OfPlayer(problem, p, sessions)), .. OfStations(problem, sessions)];
+        return [.. all.Where(f => problem.Rules.IsOn(f.RuleId)).Distinct()];
+    }
+
+    private static IEnumerable<RuleFlag> OfSession(PlanProblem problem, UnitSession session)
+    {
+        var where = $"{session.Group}, {PlaceTexts.Session(session.Slot)}";
+        if (session.Minutes > session.Slot.Minutes + 1e-6)
+            yield return new(RuleIds.SessionMinutes, where, Invariant($"{session.Minutes:0} minutes of {session.Slot.Minutes}"));
+        foreach (var quality in TrainedQualities.All)
+        {
+            var count = session.Shared.Count(i => i.Exercise.Quality == quality);
+            var demand = session.Kind.Of(quality);
+            if (count > (demand?.Most ?? 0) || count < (demand?.Least ?? 0) && !session.IsApart)
+                yield return new(RuleIds.DayDemands, where, Invariant($"{count} of {quality.Name()}, {demand?.Least ?? 0} to {demand?.Most ?? 0} asked"));
+        }
+
+        foreach (var pattern in session.Shared.GroupBy(i => i.Exercise.Pattern).Where(g => g.Count() > problem.Rules.Value(RuleIds.PatternTimes)))
+            yield return new(RuleIds.PatternTimes, where, Invariant($"{pattern.Count()} exercises of {pattern.Key.Name()}"));
+        foreach (var item in session.Shared.Concat(session.Own.Select(o => o.Item)).Where(i => i.Exercise.Pattern == MovementPattern.Weightlifting))
+            foreach (var zone in SchemeLoads.Percents(item.Scheme).GroupBy(ZoneGuide.At).Where(z => z.Count() * item.Scheme.Repetitions > z.Key.Most))
+                yield return new(RuleIds.ZoneRepetitions, where, Invariant($"{item.Exercise.Name}: {zone.Count() * item.Scheme.Repetitions} repetitions, at most {zone.Key.Most} from {zone.Key.FromPercent:0} %"));
+    }
+
+    private static IEnumerable<RuleFlag> OfPlayer(PlanProblem problem, PlanPlayer player, IReadOnlyList<UnitSession> sessions)
+    {
+        var rules = problem.Rules;
+        var heavy = rules.Value(RuleIds.HeavyPercent);
+        var mine = sessions.Where(s => s.Players.Contains(player.Id)).Select(s => (Session: s, Items: s.For(player.Id))).ToList();
+        foreach (var (session, items) in mine)
+        {
+            var where = $"{player.Name}, {PlaceTexts.Session(session.Slot)}";
+            var contacts = items.Sum(i => i.Contacts);
+            var limit = ContactLimit.Of(player, rules);
+            if (contacts > limit.Most) yield return new(RuleIds.JumpContacts, where, Invariant($"{contacts} ground contacts, at most {limit.Most}"));
+            foreach (var exercise in items.SelectMany(i => i.Partner is null ? new[] { i.Exercise } : [i.Exercise, i.Partner]))
+            {
+                if (player.Restrictions.Any(r => r.Forbids(exercise, session.Slot.Date))) yield return new(RuleIds.Restrictions, where, $"{exercise.Name} is out for him");
+                if (Prerequisite.Lacks(player, exercise) is { } lacks) yield return new(RuleIds.Prerequisites, where, $"{exercise.Name}: {lacks}");
+            }
+
+            if (items.Any(i => DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy)) && problem.Games.FirstOrDefault(g => Hours.Between(session.Slot, g) < rules.Value(RuleIds.GameGap)) is { } game)
+                yield return new(RuleIds.GameGap, where, $"heavy work near the game on {PlaceTexts.Day(game.Date)}");
+            if (!items.Select(i => i.Exercise.Quality.PartOfSession()).SequenceEqual(items.Select(i => i.Exercise.Quality.PartOfSession()).Order()))
+                yield return new(RuleIds.SessionOrder, where, "jumps and sprints after heavier work");
+        }
+
+        foreach (var flag in Gaps(rules, RuleIds.HeavyLowerGap, player, mine, i => i.Exercise.Pattern.IsLowerBody() && DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy))) yield return flag;
+        foreach (var flag in Gaps(rules, RuleIds.HighImpactGap, player, mine, i => i.Exercise.Impact == Impact.High || i.Partner?.Impact == Impact.High)) yield return flag;
+        foreach (var exercise in mine.SelectMany(m => m.Items).GroupBy(i => i.Exercise.Id).Where(g => g.Count() > rules.Value(RuleIds.ExerciseTimes)))
+            yield return new(RuleIds.ExerciseTimes, player.Name, Invariant($"{exercise.First().Exercise.Name} {exercise.Count()} times"));
+        foreach (var pattern in mine.SelectMany(m => m.Items).GroupBy(i => i.Exercise.Pattern))
+            if (pattern.Sum(i => DoseCount.HardSets(i.Exercise, i.Scheme, heavy)) is var sets && sets > rules.Value(RuleIds.HardSets))
+                yield return new(RuleIds.HardSets, player.Name, Invariant($"{sets} hard sets of {pattern.Key.Name()}, at most {rules.Value(RuleIds.HardSets):0}"));
+    }
+
+    private static IEnumerable<RuleFlag> Gaps(PlanRules rules, string ruleId, PlanPlayer player, List<(UnitSession Session, IReadOnlyList<PlannedItem> Items)> mine, Func<PlannedItem, bool> counts)
+    {
+        var with = mine.Where(m => m.Items.Any(counts)).Select(m => m.Session.Slot).ToList();
+        for (var i = 0; i < with.Count; i++)
+            for (var j = i + 1; j < with.Count; j++)
+                if (Hours.Between(with[i], with[j]) is var hours && hours < rules.Value(ruleId))
+                    yield return new(ruleId, player.Name, Invariant($"{PlaceTexts.Session(with[i])} and {PlaceTexts.Session(with[j])} are {hours:0} h apart, {rules.Value(ruleId):0} h asked"));
+    }
+
+    private static IEnumerable<RuleFlag> OfStations(PlanProblem problem, IReadOnlyList<UnitSession> sessions)
+        => StationUse.Of(problem, sessions).Where(u => u.Players > u.Room)
+            .Select(u => new RuleFlag(RuleIds.StationPlaces, PlaceTexts.Session(u.Slot), Invariant($"{u.Players} players at the {u.Station}, room for {u.Room}")));
+}

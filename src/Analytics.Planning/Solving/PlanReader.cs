@@ -1,0 +1,64 @@
+using Analytics.Planning.Exercises;
+using Analytics.Planning.Plans;
+using Analytics.Planning.Rules;
+using Google.OrTools.Sat;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>Reads the plan off a solved model.</summary>
+internal static class PlanReader
+{
+    public static IReadOnlyList<UnitSession> Sessions(WeekModel week, CpSolver solver)
+        => [.. week.Days.OrderBy(d => d.Slot.Date).ThenBy(d => d.Slot.Start ?? TimeOnly.MinValue).ThenBy(d => d.UnitIndex).Select(d => Session(week, solver, d))];
+
+    private static UnitSession Session(WeekModel week, CpSolver solver, UnitDay day)
+    {
+        var shared = InOrder(day.Shared.Where(c => solver.BooleanValue(c.Chosen)).Select(c => Item(week, day, c.Candidate, own: false)));
+        var own = new List<OwnWork>();
+        foreach (var (quality, choices) in day.Own)
+        {
+            if (choices.FirstOrDefault(c => solver.BooleanValue(c.Chosen)) is not { } choice) continue;
+            var takers = day.Unit.Players.Where(p => day.OwnOf.TryGetValue(p.Id, out var o) ? solver.BooleanValue(o[quality]) : solver.BooleanValue(day.Default[quality])).ToList();
+            bool Needs(People.PlanPlayer p) => day.OwnOf.ContainsKey(p.Id) && p.Needs.Any(n => n.IsNeed && n.Quality == quality);
+            own.Add(new(quality, Item(week, day, choice.Candidate, own: true),
+                [.. takers.Where(Needs).Select(p => p.Id)], [.. takers.Where(p => !Needs(p)).Select(p => p.Id)]));
+        }
+
+        own.Sort((a, b) => a.Quality.PartOfSession().CompareTo(b.Quality.PartOfSession()) is not 0 and var part ? part : a.Quality.CompareTo(b.Quality));
+        return new()
+        {
+            Slot = day.Slot,
+            Kind = day.Kind,
+            Group = day.Unit.Group,
+            Players = [.. day.Unit.Players.Select(p => p.Id)],
+            IsApart = day.Unit.IsApart,
+            Shared = shared,
+            Own = own,
+            Minutes = SessionTime.Minutes(shared, [.. own.Select(o => o.Item)], week.Problem.Rules),
+        };
+    }
+
+    private static PlannedItem Item(WeekModel week, UnitDay day, Candidate candidate, bool own)
+        => candidate.Item(week.Problem.Earlier.Any(e => e.Force == ChoiceForce.Keep && e.IsOwnWork == own && KeptConstraints.IsFor(e, day) && KeptConstraints.Matches(e, day, candidate)));
+
+    // Inside a part: the staples first, then by the order of the qualities, so that sheets of two weeks look alike.
+    private static List<PlannedItem> InOrder(IEnumerable<PlannedItem> items)
+        => [.. items.OrderBy(i => i.Exercise.Quality.PartOfSession()).ThenBy(i => i.Exercise.Quality).ThenBy(i => i.Exercise.Preference).ThenBy(i => i.Exercise.Id, StringComparer.Ordinal)];
+}
+
+/// <summary>Minutes of a session.</summary>
+public static class SessionTime
+{
+    /// <summary>Warm-up, exercises and changes between them, and the longest own work.</summary>
+    /// <param name="shared">What all do.</param>
+    /// <param name="own">Own work; each player does one of it.</param>
+    /// <param name="rules">Rules with the minutes of warm-up and change.</param>
+    public static double Minutes(IReadOnlyList<PlannedItem> shared, IReadOnlyList<PlannedItem> own, PlanRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(shared);
+        ArgumentNullException.ThrowIfNull(own);
+        ArgumentNullException.ThrowIfNull(rules);
+        var change = rules.Value(RuleIds.ChangeMinutes);
+        return rules.Value(RuleIds.WarmUpMinutes) + shared.Sum(i => i.Time.Minutes + change) + (own.Count == 0 ? 0 : own.Max(i => i.Time.Minutes) + change);
+    }
+}

@@ -1,0 +1,50 @@
+using Analytics.Planning.Rules;
+using Analytics.Planning.Weeks;
+using Google.OrTools.Sat;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>
+/// No more players at a station than it has places for. All groups go through the parts of a session in step, so those who use a station in the
+/// same part of overlapping sessions of one room are there at once.
+/// </summary>
+internal static class StationConstraints
+{
+    public static void Add(WeekModel week)
+    {
+        var rules = week.Problem.Rules;
+        if (!rules.Refuses(RuleIds.StationPlaces)) return;
+        var perPlace = (long)rules.Value(RuleIds.PlayersPerPlace);
+        foreach (var slot in week.Days.Select(d => d.Slot).Distinct())
+        {
+            var room = StaticRules.RoomOf(week.Problem, slot);
+            if (room is null) continue;
+            var together = week.Days.Where(d => AtOnce(d.Slot, slot)).ToList();
+            foreach (var station in together.SelectMany(d => d.All).SelectMany(c => c.Candidate.Stations).Distinct().Order(StringComparer.Ordinal))
+                for (var part = 0; part < 4; part++) Limit(week, slot, station, part, room.Places(station) * perPlace, together, StaticRules.StationRule(slot, station, room));
+        }
+    }
+
+    private static void Limit(WeekModel week, SessionSlot slot, string station, int part, long places, List<UnitDay> together, Plans.RuleAtPlace rule)
+    {
+        var sum = LinearExpr.NewBuilder();
+        long possible = 0;
+        foreach (var day in together)
+        {
+            var choices = day.All.Where(c => c.Candidate.Part == part && c.Candidate.Stations.Contains(station)).Select(c => c.Chosen).ToList();
+            if (choices.Count == 0) continue;
+            sum.AddTerm(week.Touched(choices, $"at {station} {part} {day} {PlaceTexts.Session(slot)}"), day.Unit.Players.Count);
+            possible += day.Unit.Players.Count;
+        }
+
+        if (possible > places) week.Rules.Hold(week.Model.Add(sum <= places), rule);
+    }
+
+    /// <summary>Whether a session goes on in the same room when the other begins; without starts, sessions of a day are taken to be at once.</summary>
+    public static bool AtOnce(SessionSlot going, SessionSlot begins)
+    {
+        if (going.Date != begins.Date || going.Room != begins.Room) return false;
+        if (going.Start is not { } from || begins.Start is not { } start) return true;
+        return start >= from && start < from.AddMinutes(going.Minutes);
+    }
+}

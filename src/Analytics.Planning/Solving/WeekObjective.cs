@@ -1,0 +1,105 @@
+using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
+using Analytics.Planning.Plans;
+using Google.OrTools.Sat;
+
+namespace Analytics.Planning.Solving;
+
+/// <summary>
+/// What a good week is, in order: nothing of an earlier plan changes without need; probable needs are served; the week is varied; little equipment
+/// changes. The order is kept by weights that differ by about an order of size; they are our choice, no source, and stand in docs/methods/planning.md.
+/// </summary>
+internal static class WeekObjective
+{
+    /// <summary>A choice of an earlier plan that does not come, or a new one.</summary>
+    public const int Change = 20_000;
+
+    /// <summary>A player's own work on a need, for a probability of 1.</summary>
+    public const int OwnNeed = 1_000;
+
+    /// <summary>A set of the shared part, for a probability of 1 in all players.</summary>
+    public const int SharedNeedSet = 60;
+
+    /// <summary>Own work at all.</summary>
+    public const int OwnWork = 400;
+
+    /// <summary>A set of the shared part.</summary>
+    public const int SharedSet = 10;
+
+    /// <summary>A quality that is the default once in the week.</summary>
+    public const int DefaultQuality = 150;
+
+    /// <summary>A pattern that comes in the week.</summary>
+    public const int NewPattern = 60;
+
+    /// <summary>An exercise that comes in the week, once however often.</summary>
+    public const int NewExercise = 25;
+
+    /// <summary>A staple, each step down costs it.</summary>
+    public const int Preference = 30;
+
+    /// <summary>An exercise whose load is not known of anybody.</summary>
+    public const int UnknownLoad = 150;
+
+    /// <summary>A restricted player does what his group does.</summary>
+    public const int WithGroup = 40;
+
+    /// <summary>A station used in a session.</summary>
+    public const int Station = 15;
+
+    /// <param name="week">The model.</param>
+    /// <param name="groups">Plans of the groups, which their restricted players follow where they may.</param>
+    public static LinearExpr Of(WeekModel week, GroupPlans groups)
+    {
+        var sum = LinearExpr.NewBuilder();
+        foreach (var day in week.Days) AddDay(week, day, sum);
+        for (var u = 0; u < week.Units.Count; u++) AddVariety(week, groups, u, sum);
+        WeekChanges.Add(week, sum);
+        return sum;
+    }
+
+    private static void AddDay(WeekModel week, UnitDay day, LinearExprBuilder sum)
+    {
+        foreach (var choice in day.Shared)
+        {
+            var candidate = choice.Candidate;
+            var need = day.Unit.Players.Average(p => p.Needs.Where(n => n.IsNeed && n.Quality == candidate.Exercise.Quality).Sum(n => n.Probability ?? 0));
+            sum.AddTerm(choice.Chosen, candidate.Scheme.Sets * (SharedSet + (int)Math.Round(SharedNeedSet * need)) + Liking(day, candidate));
+        }
+
+        foreach (var choice in day.Own.Values.SelectMany(o => o)) sum.AddTerm(choice.Chosen, candidate: choice.Candidate, day);
+        if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
+        foreach (var (id, own) in day.OwnOf)
+            foreach (var need in day.Unit.Players.First(p => p.Id == id).Needs.Where(n => n.IsNeed && own.ContainsKey(n.Quality)))
+                sum.AddTerm(own[need.Quality], (int)Math.Round(OwnNeed * (need.Probability ?? 0)));
+        foreach (var station in day.All.SelectMany(c => c.Candidate.Stations).Distinct().Order(StringComparer.Ordinal))
+            sum.AddTerm(week.Touched([.. day.All.Where(c => c.Candidate.Stations.Contains(station)).Select(c => c.Chosen)], $"uses {station} {day}"), -Station);
+    }
+
+    private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
+        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, 4) * SharedSet + Liking(day, candidate));
+
+    private static int Liking(UnitDay day, Candidate candidate)
+    {
+        var exercise = candidate.Exercise;
+        var unknown = exercise.Basis.Lift is { } lift ? day.Unit.Players.Count(p => !p.Maxima.ContainsKey(lift) && !p.Maxima.ContainsKey(exercise.Id)) / (double)day.Unit.Players.Count : 0;
+        return Preference * (3 - exercise.Preference) - (int)Math.Round(UnknownLoad * unknown);
+    }
+
+    private static void AddVariety(WeekModel week, GroupPlans groups, int unit, LinearExprBuilder sum)
+    {
+        var days = week.Of(unit).ToList();
+        void Reward<TKey>(IEnumerable<(TKey Key, BoolVar Chosen)> choices, string what, int value)
+        {
+            foreach (var group in choices.GroupBy(c => c.Key))
+                sum.AddTerm(week.Reached([.. group.Select(c => c.Chosen)], $"{what} {group.Key} {unit}"), value);
+        }
+
+        Reward(days.SelectMany(d => d.All).Select(c => (c.Candidate.Exercise.Id, c.Chosen)), "exercise", NewExercise);
+        Reward(days.SelectMany(d => d.All).Select(c => (c.Candidate.Exercise.Pattern, c.Chosen)), "pattern", NewPattern);
+        Reward(days.SelectMany(d => d.Default.Select(q => (q.Key, q.Value))), "default", DefaultQuality);
+        if (!week.Units[unit].IsApart) return;
+        foreach (var day in days)
+            foreach (var choice in day.Shared.Where(c => groups.Has(day, c.Candidate))) sum.AddTerm(choice.Chosen, WithGroup);
+    }
+}
