@@ -5,7 +5,7 @@ namespace Analytics.Planning.Solving;
 
 /// <summary>
 /// Names the rules that cannot all be kept. From a set the solver shows to clash, rules are taken away one by one as long as the rest still clashes;
-/// what stays is minimal: without any one of it the others can be kept.
+/// what stays is minimal: without any one of it the others can be kept. Where that gives no plan because others clash too, those are named as well.
 /// </summary>
 internal static class ClashFinder
 {
@@ -16,14 +16,16 @@ internal static class ClashFinder
     {
         var week = WeekModel.Of(problem, TrainingUnit.Of(problem), explain: true);
         var all = week.Rules.Rules.ToList();
-        var left = all.ToList();
-        var found = new List<List<RuleAtPlace>>();
-        while (found.Count < Most && Core(week, left, options) is { } core)
+        if (Core(week, all, options) is not { } first) return [];
+        List<List<RuleAtPlace>> found = [Smallest(week, first, options)];
+        for (var i = 0; i < found.Count; i++)
         {
-            var clash = Smallest(week, core, options);
-            found.Add(clash);
-            if (clash.Count == 0) break;
-            left.RemoveAll(clash.Contains);
+            foreach (var rule in found[i])
+            {
+                // Where a clash is known that does without the rule, nothing new is to be learnt from taking it away.
+                if (found.Count == Most || found.Exists(f => !f.Contains(rule))) continue;
+                if (Core(week, [.. all.Where(r => r != rule)], options) is { } other) found.Add(Smallest(week, other, options));
+            }
         }
 
         return [.. found.Select(clash => new RuleClash(clash, [.. clash.Select(r => ClashRelief.Of(problem, all, r, options))]))];

@@ -27,7 +27,8 @@ internal static class DayChoices
             var lacking = StaticRules.Lacking(week.Problem, day, candidate.Exercise).Count;
             if (lacking == 0 || week.Rules.Explain) AddShared(week, day, candidate, refused, lacking > 0);
             else week.Excluded.Add(new(day, candidate, StaticRules.PrerequisiteRule(candidate.Exercise)));
-            if (demand is { IsOwnWork: true } || isOffKind) AddOwn(week, day, candidate, refused);
+            // Who lacks what it asks is kept from it player by player; where all do, nobody is offered it.
+            if ((demand is { IsOwnWork: true } || isOffKind) && (lacking < day.Unit.Players.Count || week.Rules.Explain)) AddOwn(week, day, candidate, refused);
         }
     }
 

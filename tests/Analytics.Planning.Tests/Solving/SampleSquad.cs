@@ -16,7 +16,7 @@ internal static class SampleSquad
 
     private static readonly string[] s_groups = ["Linemen", "Linebackers", "Backs", "Receivers", "Ends", "Safeties", "Kickers", "Quarterbacks"];
 
-    /// <summary>Players in turn of the groups; every third has a need, in turn of the qualities.</summary>
+    /// <summary>Players in turn of the groups; every fourth has a need, in turn of the qualities.</summary>
     public static IReadOnlyList<PlanPlayer> Players(int count, int groups) => [.. Enumerable.Range(0, count).Select(i => Player($"P{i:00}", s_groups[i % groups], i))];
 
     public static PlanPlayer Player(string id, string group, int i, params TrainedQuality[] needs) => new()
@@ -33,7 +33,7 @@ internal static class SampleSquad
             ["power_clean"] = Known("power_clean", 95 + i % 6 * 6),
         },
         Needs = needs.Length > 0 ? [.. needs.Select(q => new QualityNeed(q, 0.9, "test", true))]
-            : i % 3 == 0 ? [new(TrainedQualities.All[i / 3 % 6], 0.85 + i % 4 * 0.04, "test", true)] : [],
+            : i % 4 == 0 ? [new(TrainedQualities.All[i / 4 % 6], 0.85 + i % 3 * 0.04, "test", true)] : [],
     };
 
     public static KnownMaximum Known(string lift, double kilograms)
