@@ -6,5 +6,5 @@ namespace Analytics.Planning.Solving;
 public sealed record PlanOptions(double Effort = 4, double Clock = 60)
 {
     /// <summary>Share of the bound below which a better plan is not sought further.</summary>
-    public double GoodEnough { get; init; } = 0.001;
+    public double GoodEnough { get; init; } = 0.005;
 }

@@ -1,3 +1,4 @@
+using Analytics.Planning.Plans;
 using Analytics.Planning.Rules;
 using Analytics.Planning.Weeks;
 using Google.OrTools.Sat;
@@ -10,7 +11,9 @@ namespace Analytics.Planning.Solving;
 /// </summary>
 internal static class StationConstraints
 {
-    public static void Add(WeekModel week)
+    /// <param name="week">The model.</param>
+    /// <param name="others">Plans of units outside the model, who have their places.</param>
+    public static void Add(WeekModel week, IReadOnlyList<UnitSession> others)
     {
         var rules = week.Problem.Rules;
         if (!rules.Refuses(RuleIds.StationPlaces)) return;
@@ -21,11 +24,11 @@ internal static class StationConstraints
             if (room is null) continue;
             var together = week.Days.Where(d => AtOnce(d.Slot, slot)).ToList();
             foreach (var station in together.SelectMany(d => d.All).SelectMany(c => c.Candidate.Stations).Distinct().Order(StringComparer.Ordinal))
-                for (var part = 0; part < 4; part++) Limit(week, slot, station, part, room.Places(station) * perPlace, together, StaticRules.StationRule(slot, station, room));
+                for (var part = 0; part < 4; part++) Limit(week, slot, station, part, room.Places(station) * perPlace - StationUse.Taken(others, slot, station, part), together, StaticRules.StationRule(slot, station, room));
         }
     }
 
-    private static void Limit(WeekModel week, SessionSlot slot, string station, int part, long places, List<UnitDay> together, Plans.RuleAtPlace rule)
+    private static void Limit(WeekModel week, SessionSlot slot, string station, int part, long places, List<UnitDay> together, RuleAtPlace rule)
     {
         var sum = LinearExpr.NewBuilder();
         long possible = 0;

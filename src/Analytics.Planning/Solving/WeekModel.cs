@@ -35,7 +35,8 @@ internal sealed class WeekModel
     /// <param name="problem">The problem.</param>
     /// <param name="units">The units planned in it.</param>
     /// <param name="explain">Whether each rule gets a switch.</param>
-    public static WeekModel Of(PlanProblem problem, IReadOnlyList<TrainingUnit> units, bool explain)
+    /// <param name="others">Plans of units outside the model, who have their places at the stations.</param>
+    public static WeekModel Of(PlanProblem problem, IReadOnlyList<TrainingUnit> units, bool explain, IReadOnlyList<UnitSession>? others = null)
     {
         var week = new WeekModel(problem, units, explain);
         var candidates = Candidates.All(problem);
@@ -56,7 +57,7 @@ internal sealed class WeekModel
         TimeConstraints.Add(week);
         DoseConstraints.Add(week);
         SpacingConstraints.Add(week);
-        StationConstraints.Add(week);
+        StationConstraints.Add(week, others ?? []);
         KeptConstraints.Add(week);
         return week;
     }

@@ -21,28 +21,51 @@ public static class WeekPlanner
         if (problem.Sessions.FirstOrDefault(s => problem.Kinds.All(k => k.Id != s.Kind)) is { } odd)
             throw new ArgumentException($"The session on {PlaceTexts.Session(odd)} is of the kind '{odd.Kind}'. Known: {string.Join(", ", problem.Kinds.Select(k => k.Id))}.", nameof(problem));
         var units = TrainingUnit.Of(problem);
-        var groups = Each([.. units.Where(u => !u.IsApart)], problem, GroupPlans.None, options);
-        var followed = GroupPlans.Of(groups.SelectMany(g => g.Sessions));
-        List<SolvedPart> parts = [.. groups, .. groups.TrueForAll(g => g.HasPlan) ? Each([.. units.Where(u => u.IsApart)], problem, followed, options) : []];
+        IReadOnlyList<TrainingUnit> groups = [.. units.Where(u => !u.IsApart)], apart = [.. units.Where(u => u.IsApart)];
+        var parts = Each(groups, problem, GroupPlans.None, options);
+        var followed = GroupPlans.Of(parts.SelectMany(g => g.Sessions));
+        if (parts.TrueForAll(g => g.HasPlan)) parts.AddRange(Each(apart, problem, followed, options));
         if (!parts.TrueForAll(p => p.HasPlan)) return WithoutPlan(problem, parts, options);
 
-        if (StationUse.Fits(problem, parts.SelectMany(p => p.Sessions))) return Answer(problem, parts, parts.Sum(p => p.Bound));
-        var joint = SolvedPart.Of(problem, units, followed, [.. parts.SelectMany(p => p.Sessions)], options);
-        return joint.HasPlan ? Answer(problem, [joint], Math.Min(joint.Bound, parts.Sum(p => p.Bound))) : WithoutPlan(problem, [joint], options);
+        var bound = parts.Sum(p => p.Bound);
+        if (StationUse.Fits(problem, Sessions(parts))) return Answer(problem, parts, bound);
+        var inTurn = InTurn(problem, [.. groups, .. apart], parts, followed, options);
+        if (inTurn is not null && inTurn.Sum(p => p.Objective) >= bound * (1 - options.GoodEnough)) return Answer(problem, inTurn, bound);
+        var joint = SolvedPart.Of(problem, units, new() { Groups = followed, Start = Sessions(inTurn ?? parts), Bound = bound }, options with { Effort = options.Effort * (inTurn is null ? 1 : 0.5) });
+        if (joint.HasPlan && joint.Objective > (inTurn?.Sum(p => p.Objective) ?? double.MinValue)) return Answer(problem, [joint], Math.Min(joint.Bound, bound));
+        return inTurn is not null ? Answer(problem, inTurn, bound) : WithoutPlan(problem, [joint], options);
     }
 
     // In parallel, yet each model by one thread and the results in order: the plan does not depend on which ends first.
     private static List<SolvedPart> Each(IReadOnlyList<TrainingUnit> units, PlanProblem problem, GroupPlans groups, PlanOptions options)
     {
         var parts = new SolvedPart[units.Count];
-        Parallel.For(0, units.Count, u => parts[u] = SolvedPart.Of(problem, [units[u]], groups, [], options with { Effort = options.Effort / 4 }));
+        Parallel.For(0, units.Count, u => parts[u] = SolvedPart.Of(problem, [units[u]], new() { Groups = groups }, options with { Effort = options.Effort / 4 }));
         return [.. parts];
     }
+
+    /// <summary>Gives the places at the stations in turn, large groups first: who finds his taken plans around it. Null when somebody cannot.</summary>
+    private static List<SolvedPart>? InTurn(PlanProblem problem, IReadOnlyList<TrainingUnit> units, List<SolvedPart> alone, GroupPlans groups, PlanOptions options)
+    {
+        var parts = new SolvedPart?[units.Count];
+        foreach (var u in Enumerable.Range(0, units.Count).OrderByDescending(u => units[u].Players.Count).ThenBy(u => u))
+        {
+            var others = Sessions(parts.OfType<SolvedPart>());
+            var part = StationUse.Fits(problem, [.. others, .. alone[u].Sessions]) ? alone[u]
+                : SolvedPart.Of(problem, [units[u]], new() { Groups = groups, Start = alone[u].Sessions, Others = others }, options with { Effort = options.Effort / 4 });
+            if (!part.HasPlan) return null;
+            parts[u] = part;
+        }
+
+        return [.. parts.OfType<SolvedPart>()];
+    }
+
+    private static IReadOnlyList<UnitSession> Sessions(IEnumerable<SolvedPart> parts) => [.. parts.SelectMany(p => p.Sessions)];
 
     private static PlanAnswer Answer(PlanProblem problem, IReadOnlyList<SolvedPart> parts, double bound)
     {
         var order = problem.Players.Select(p => p.Group).Distinct().ToList();
-        IReadOnlyList<UnitSession> sessions = [.. parts.SelectMany(p => p.Sessions).OrderBy(s => s.Slot.Date).ThenBy(s => s.Slot.Start ?? TimeOnly.MinValue)
+        IReadOnlyList<UnitSession> sessions = [.. Sessions(parts).OrderBy(s => s.Slot.Date).ThenBy(s => s.Slot.Start ?? TimeOnly.MinValue)
             .ThenBy(s => order.IndexOf(s.Group)).ThenBy(s => s.IsApart).ThenBy(s => s.Players[0], StringComparer.Ordinal)];
         return new(new WeekPlan
         {
