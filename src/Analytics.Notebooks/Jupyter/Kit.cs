@@ -1,5 +1,6 @@
 using System.Runtime.Loader;
 using Analytics.Notebooks.Jupyter;
+using Analytics.Planning.Solving;
 
 namespace Analytics.Notebooks;
 
@@ -11,7 +12,8 @@ public static class Kit
 
     /// <summary>
     /// Call it once, in the cell that references the library and before anything of it is used. It lets charts
-    /// work in kernels that ship an older F# library than the charts are built with; in this project's own runner,
+    /// work in kernels that ship an older F# library than the charts are built with, and the planner where a kernel does not
+    /// look for native files; in this project's own runner,
     /// and when called again, it does nothing.
     /// </summary>
     public static void Start()
@@ -19,6 +21,8 @@ public static class Kit
         var assembly = typeof(Kit).Assembly;
         // A program that ships this library has resolved the right versions when it was built.
         if (AssemblyLoadContext.GetLoadContext(assembly) == AssemblyLoadContext.Default) return;
-        lock (Gate) _chartAssemblies ??= ChartAssemblies.Offer(Path.GetDirectoryName(assembly.Location)!);
+        var folder = Path.GetDirectoryName(assembly.Location)!;
+        lock (Gate) _chartAssemblies ??= ChartAssemblies.Offer(folder);
+        SolverLibrary.Offer(folder);
     }
 }
