@@ -37,6 +37,6 @@ public sealed record PlanProblem
     /// <summary>Rules.</summary>
     public PlanRules Rules { get; init; } = PlanRules.Standard;
 
-    /// <summary>Earlier plan and choices of the coach for this week.</summary>
+    /// <summary>Earlier plan and choices of the coach for this week, and what was planned in the week before; rows of other weeks change nothing.</summary>
     public IReadOnlyList<EarlierChoice> Earlier { get; init; } = [];
 }

@@ -13,7 +13,7 @@ internal static class DayChoices
             var quality = candidate.Exercise.Quality;
             var demand = day.Kind.Of(quality);
             // A kept choice that the kind of the day does not have is a clash to be named.
-            var isOffKind = demand is null || candidate.Scheme.MostPercent > demand.MostPercent;
+            var isOffKind = demand?.Takes(candidate.Scheme.MostPercent) != true;
             if (isOffKind && !(week.Rules.Explain && KeptConstraints.Names(week.Problem, day, candidate))) continue;
 
             var refused = StaticRules.Refusing(week.Problem, day, candidate).ToList();

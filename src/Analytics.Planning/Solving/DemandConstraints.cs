@@ -15,12 +15,18 @@ internal static class DemandConstraints
         var demand = day.Kind.Of(quality);
         return new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {quality.Name()}", demand is null
             ? $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has no {quality.Name()}"
-            : string.Create(CultureInfo.InvariantCulture, $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has {Count(demand)} of {quality.Name()}{(demand.MostPercent is { } most ? string.Create(CultureInfo.InvariantCulture, $", at most {most:0} % of 1RM") : "")}"));
+            : string.Create(CultureInfo.InvariantCulture, $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has {Count(demand)} of {quality.Name()}{Details(demand)}"));
     }
 
     private static string Count(DayDemand demand)
         => demand.Least == demand.Most ? string.Create(CultureInfo.InvariantCulture, $"{demand.Most} {(demand.Most == 1 ? "exercise" : "exercises")}")
             : string.Create(CultureInfo.InvariantCulture, $"{demand.Least} to {demand.Most} exercises");
+
+    private static string Details(DayDemand demand) => string.Concat(
+        demand.LeastLower > 0 ? string.Create(CultureInfo.InvariantCulture, $", {demand.LeastLower} for the legs") : "",
+        demand.LeastUpper > 0 ? string.Create(CultureInfo.InvariantCulture, $", {demand.LeastUpper} for the arms") : "",
+        demand.LeastPercent is { } least ? string.Create(CultureInfo.InvariantCulture, $", from {least:0} % of 1RM") : "",
+        demand.MostPercent is { } most ? string.Create(CultureInfo.InvariantCulture, $", up to {most:0} % of 1RM") : "");
 
     public static void Add(WeekModel week)
     {
@@ -62,8 +68,16 @@ internal static class DemandConstraints
 
         if (demand is null && chosen.Count == 0) return;
         var rule = Rule(day, quality);
-        var least = demand is null ? 0 : Excuses.Least(week.Problem, day, quality, demand.Least);
         if (chosen.Count > 0) week.Rules.Hold(week.Model.Add(sum <= (demand?.Most ?? 0)), rule);
-        if (least > 0) week.Rules.Hold(week.Model.Add(sum >= least), rule);
+        if (demand is null) return;
+        AtLeast(week, day, rule, e => e.Quality == quality, demand.Least);
+        AtLeast(week, day, rule, e => e.Quality == quality && e.Pattern.IsLowerBody(), demand.LeastLower);
+        AtLeast(week, day, rule, e => e.Quality == quality && !e.Pattern.IsLowerBody(), demand.LeastUpper);
+    }
+
+    private static void AtLeast(WeekModel week, UnitDay day, RuleAtPlace rule, Func<Exercise, bool> counts, int asked)
+    {
+        if (Excuses.Least(week.Problem, day, counts, asked) is not (> 0 and var least)) return;
+        week.Rules.Hold(week.Model.Add(LinearExpr.Sum(day.Shared.Where(c => counts(c.Candidate.Exercise)).Select(c => c.Chosen)) >= least), rule);
     }
 }

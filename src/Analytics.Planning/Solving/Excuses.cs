@@ -9,15 +9,15 @@ namespace Analytics.Planning.Solving;
 /// </summary>
 internal static class Excuses
 {
-    public static int Least(PlanProblem problem, UnitDay day, TrainedQuality quality, int least)
+    public static int Least(PlanProblem problem, UnitDay day, Func<Exercise, bool> counts, int least)
     {
         if (!day.Unit.IsApart || least == 0) return least;
-        var allowed = Allowed(problem, day.Unit.Players[0], day, quality);
+        var allowed = Allowed(problem, day.Unit.Players[0], day, counts);
         if (allowed >= least) return least;
         var others = problem.Players.Where(p => day.Slot.Has(p.Group));
-        return others.Any(p => Allowed(problem, p, day, quality) >= least) ? allowed : least;
+        return others.Any(p => Allowed(problem, p, day, counts) >= least) ? allowed : least;
     }
 
-    private static int Allowed(PlanProblem problem, People.PlanPlayer player, UnitDay day, TrainedQuality quality)
-        => problem.Exercises.All.Count(e => e.Quality == quality && !player.Restrictions.Any(r => r.Forbids(e, day.Slot.Date)));
+    private static int Allowed(PlanProblem problem, People.PlanPlayer player, UnitDay day, Func<Exercise, bool> counts)
+        => problem.Exercises.All.Count(e => counts(e) && !player.Restrictions.Any(r => r.Forbids(e, day.Slot.Date)));
 }

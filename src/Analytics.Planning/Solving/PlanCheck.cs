@@ -35,6 +35,15 @@ public static class PlanCheck
                 yield return new(RuleIds.DayDemands, where, Invariant($"{count} of {quality.Name()}, {demand?.Least ?? 0} to {demand?.Most ?? 0} asked"));
         }
 
+        foreach (var demand in session.Kind.Demands.Where(_ => !session.IsApart))
+        {
+            var (lower, upper) = (session.Shared.Count(i => i.Exercise.Quality == demand.Quality && i.Exercise.Pattern.IsLowerBody()), session.Shared.Count(i => i.Exercise.Quality == demand.Quality && !i.Exercise.Pattern.IsLowerBody()));
+            if (lower < demand.LeastLower || upper < demand.LeastUpper)
+                yield return new(RuleIds.DayDemands, where, Invariant($"{lower} of {demand.Quality.Name()} for the legs and {upper} for the arms, {demand.LeastLower} and {demand.LeastUpper} asked"));
+        }
+
+        foreach (var item in session.Shared.Concat(session.Own.Select(o => o.Item)).Where(i => session.Kind.Of(i.Exercise.Quality)?.Takes(i.Scheme.MostPercent) == false))
+            yield return new(RuleIds.DayDemands, where, Invariant($"{item.Exercise.Name} at {item.Scheme.MostPercent:0} % is not of the day's intensity"));
         foreach (var pattern in session.Shared.GroupBy(i => i.Exercise.Pattern).Where(g => g.Count() > problem.Rules.Value(RuleIds.PatternTimes)))
             yield return new(RuleIds.PatternTimes, where, Invariant($"{pattern.Count()} exercises of {pattern.Key.Name()}"));
         foreach (var item in session.Shared.Concat(session.Own.Select(o => o.Item)).Where(i => i.Exercise.Pattern == MovementPattern.Weightlifting))

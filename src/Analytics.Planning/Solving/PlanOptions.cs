@@ -7,4 +7,7 @@ public sealed record PlanOptions(double Effort = 4, double Clock = 60)
 {
     /// <summary>Share of the bound below which a better plan is not sought further.</summary>
     public double GoodEnough { get; init; } = 0.005;
+
+    /// <summary>Where the search begins; another seed may find another plan that is as good.</summary>
+    public int Seed { get; init; } = 7;
 }

@@ -44,6 +44,9 @@ internal static class WeekObjective
     /// <summary>A restricted player does what his group does.</summary>
     public const int WithGroup = 40;
 
+    /// <summary>An exercise the group did on the same day of the week before.</summary>
+    public const int AsLastWeek = 20;
+
     /// <summary>A station used in a session.</summary>
     public const int Station = 15;
 
@@ -64,7 +67,7 @@ internal static class WeekObjective
         {
             var candidate = choice.Candidate;
             var need = day.Unit.Players.Average(p => p.Needs.Where(n => n.IsNeed && n.Quality == candidate.Exercise.Quality).Sum(n => n.Probability ?? 0));
-            sum.AddTerm(choice.Chosen, candidate.Scheme.Sets * (SharedSet + (int)Math.Round(SharedNeedSet * need)) + Liking(day, candidate));
+            sum.AddTerm(choice.Chosen, candidate.Scheme.Sets * (SharedSet + (int)Math.Round(SharedNeedSet * need)) + Liking(day, candidate) + (WasLastWeek(week.Problem, day, candidate) ? AsLastWeek : 0));
         }
 
         foreach (var choice in day.Own.Values.SelectMany(o => o)) sum.AddTerm(choice.Chosen, candidate: choice.Candidate, day);
@@ -75,6 +78,9 @@ internal static class WeekObjective
         foreach (var station in day.All.SelectMany(c => c.Candidate.Stations).Distinct().Order(StringComparer.Ordinal))
             sum.AddTerm(week.Touched([.. day.All.Where(c => c.Candidate.Stations.Contains(station)).Select(c => c.Chosen)], $"uses {station} {day}"), -Station);
     }
+
+    private static bool WasLastWeek(PlanProblem problem, UnitDay day, Candidate candidate)
+        => problem.Earlier.Any(e => e.Force != ChoiceForce.Never && !e.IsOwnWork && e.Group == day.Unit.Group && e.Date == day.Slot.Date.AddDays(-7) && e.ExerciseId == candidate.Exercise.Id);
 
     private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
         => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, 4) * SharedSet + Liking(day, candidate));

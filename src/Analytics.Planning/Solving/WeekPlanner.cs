@@ -31,7 +31,7 @@ public static class WeekPlanner
         if (StationUse.Fits(problem, Sessions(parts))) return Answer(problem, parts, bound);
         var inTurn = InTurn(problem, [.. groups, .. apart], parts, followed, options);
         if (inTurn is not null && inTurn.Sum(p => p.Objective) >= bound * (1 - options.GoodEnough)) return Answer(problem, inTurn, bound);
-        var joint = SolvedPart.Of(problem, units, new() { Groups = followed, Start = Sessions(inTurn ?? parts), Bound = bound }, options with { Effort = options.Effort * (inTurn is null ? 1 : 0.5) });
+        var joint = Joint(problem, units, new() { Groups = followed, Start = Sessions(inTurn ?? parts), Bound = bound }, options with { Effort = options.Effort * (inTurn is null ? 1 : 0.5) });
         if (joint.HasPlan && joint.Objective > (inTurn?.Sum(p => p.Objective) ?? double.MinValue)) return Answer(problem, [joint], Math.Min(joint.Bound, bound));
         return inTurn is not null ? Answer(problem, inTurn, bound) : WithoutPlan(problem, [joint], options);
     }
@@ -58,6 +58,15 @@ public static class WeekPlanner
         }
 
         return [.. parts.OfType<SolvedPart>()];
+    }
+
+    // Two searches that begin differently, one a core; the better one counts, the first where they are alike.
+    private static SolvedPart Joint(PlanProblem problem, IReadOnlyList<TrainingUnit> units, SearchAid aid, PlanOptions options)
+    {
+        var found = new SolvedPart[2];
+        Parallel.For(0, found.Length, i => found[i] = SolvedPart.Of(problem, units, aid, options with { Seed = options.Seed + i }));
+        var bound = found.Where(f => f.HasPlan).Select(f => f.Bound).DefaultIfEmpty(0).Min();
+        return found.OrderByDescending(f => f.HasPlan).ThenByDescending(f => f.Objective).First() with { Bound = bound };
     }
 
     private static IReadOnlyList<UnitSession> Sessions(IEnumerable<SolvedPart> parts) => [.. parts.SelectMany(p => p.Sessions)];

@@ -8,7 +8,21 @@ namespace Analytics.Planning.Weeks;
 /// <param name="Most">Most exercises of it in the shared part.</param>
 /// <param name="IsOwnWork">Whether the own work of a player may be of it.</param>
 /// <param name="MostPercent">Heaviest working set, per cent of the exercise's own 1RM; null for no limit of the day.</param>
-public sealed record DayDemand(TrainedQuality Quality, int Least, int Most, bool IsOwnWork = false, double? MostPercent = null);
+public sealed record DayDemand(TrainedQuality Quality, int Least, int Most, bool IsOwnWork = false, double? MostPercent = null)
+{
+    /// <summary>Lightest top set of a scheme in per cent that the day takes, per cent of the exercise's own 1RM; null for no limit of the day.</summary>
+    public double? LeastPercent { get; init; }
+
+    /// <summary>Of the fewest, how many the legs must carry.</summary>
+    public int LeastLower { get; init; }
+
+    /// <summary>Of the fewest, how many the legs must not carry.</summary>
+    public int LeastUpper { get; init; }
+
+    /// <summary>Whether its per cent take a working set; one without per cent fits any day.</summary>
+    /// <param name="percent">Heaviest working set, per cent of the exercise's own 1RM; null where none is meant.</param>
+    public bool Takes(double? percent) => !(percent > MostPercent) && !(percent < LeastPercent);
+}
 
 /// <summary>A kind of training day.</summary>
 /// <param name="Id">Identifier: <c>max_strength</c>, <c>power</c>, <c>speed</c>, <c>reactive</c>, <c>upper_power</c>, <c>recovery</c>, or one of the coach's own.</param>

@@ -24,6 +24,14 @@ public class PlanCheckTests
     public void Check_MoreOfAQualityThanAsked_IsTold() => Tells(RuleIds.DayDemands, Week, Changed(1, s => s with { Shared = [.. s.Shared, Item("back_squat", "3x5")] }), "1 of maximal strength, 0 to 0 asked");
 
     [Fact]
+    public void Check_NothingForTheArms_IsTold()
+        => Tells(RuleIds.DayDemands, Week, Changed(0, s => s with { Shared = [Item("back_squat", "5x5"), Item("deadlift", "5x5"), Item("side_plank", "3x8")] }), "2 of maximal strength for the legs and 0 for the arms, 1 and 1 asked");
+
+    [Fact]
+    public void Check_LighterThanTheDay_IsTold()
+        => Tells(RuleIds.DayDemands, Week, Changed(0, s => s with { Shared = [.. s.Shared, Item("front_squat", "3x5")] }), "front_squat at 70 % is not of the day's intensity");
+
+    [Fact]
     public void Check_ThreeSquats_IsTold()
         => Tells(RuleIds.PatternTimes, Week, Changed(0, s => s with { Shared = [Item("back_squat", "5x5"), Item("front_squat", "5x5"), Item("back_squat", "3x5"), Item("side_plank", "3x8")] }), "3 exercises of squat");
 

@@ -66,8 +66,8 @@ public class WeekPlannerTests
     [Fact]
     public void Plan_StationsTooFewForAllAtOnce_SpreadsTheGroups()
     {
-        // Places for 9 of 24 at the platform; each group of 8 cleans somewhere when alone.
-        var problem = Week with { Rooms = [SampleTraining.Room with { Stations = new Dictionary<string, int>(SampleTraining.Room.Stations) { ["platform"] = 3, ["rack"] = 3 } }] };
+        // Racks for two groups of eight, platforms for one: alone, all three would squat.
+        var problem = Week with { Rooms = [SampleTraining.Room with { Stations = new Dictionary<string, int>(SampleTraining.Room.Stations) { ["platform"] = 3, ["rack"] = 6 } }] };
         var plan = WeekPlanner.Plan(problem).Plan!;
         Assert.DoesNotContain(PlanCheck.Of(problem, plan.Sessions), f => f.RuleId == Rules.RuleIds.StationPlaces);
         Assert.InRange(plan.Quality.Gap, 0, 0.1);
@@ -92,6 +92,24 @@ public class WeekPlannerTests
         var plan = WeekPlanner.Plan(SampleSquad.Problem([.. weak], SampleSquad.Slot(1, "reactive"))).Plan!;
         Assert.DoesNotContain(plan.Sessions.SelectMany(s => s.Players.SelectMany(s.For)), i => i.Exercise.Id == "depth_jump");
         Assert.StartsWith("6 of 6 lack what it asks (", Assert.Single(plan.LeftOut, l => l.What == "depth_jump").Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Plan_DayOfAnIntensity_TakesNothingLighter()
+        => Assert.All(Plan.Sessions.Where(s => s.Kind.Id == "max_strength").SelectMany(s => s.Shared).Where(i => i.Exercise.Quality == TrainedQuality.MaximalStrength),
+            i => Assert.True(i.Scheme.MostPercent >= 75, $"{i.Exercise.Id} {i.Scheme.Id}"));
+
+    [Fact]
+    public void Plan_WeekAfter_KeepsTheExercisesOfTheWeekBefore()
+    {
+        // Among exercises that are as good, the one of last week's same day.
+        var squats = SampleTraining.Exercises.All.Where(e => e.Id is "front_squat" or "romanian_deadlift" or "bench_press" or "side_plank").ToList();
+        PlanProblem week = SampleSquad.Problem(SampleSquad.Players(3, 1), SampleSquad.Slot(0, "max_strength", 55)) with { Exercises = new(squats) };
+        foreach (var last in new[] { "front_squat", "romanian_deadlift" })
+        {
+            var plan = WeekPlanner.Plan(week with { Earlier = [new() { Date = SampleSquad.Monday.AddDays(-7), Group = "Linemen", ExerciseId = last }] }).Plan!;
+            Assert.Contains(plan.Sessions[0].Shared, i => i.Exercise.Id == last);
+        }
     }
 
     [Fact]
