@@ -70,6 +70,9 @@ public sealed record SetScheme
     /// <summary>Repetitions of the reactive movement of a contrast pair; 0 otherwise.</summary>
     public int PartnerRepetitions { get; init; }
 
+    /// <summary>1 a staple, 2 usual, 3 now and then. Staples come first where nothing else decides.</summary>
+    public int Preference { get; init; } = 2;
+
     /// <summary>Source key, or "common practice, no source".</summary>
     public string Source { get; init; } = CommonPractice;
 

@@ -31,7 +31,7 @@ internal static class Candidates
     private static bool FitsLoad(Exercise exercise, SetScheme scheme)
     {
         var byLift = exercise.Basis.Kind == LoadBasisKind.Lift;
-        if (scheme.MostPercent is null) return byLift == scheme.Reserve is not null;
+        if (scheme.MostPercent is null) return !byLift || scheme.Reserve is not null;
         return byLift && scheme.MostPercent <= (exercise.MostPercent ?? 100) + Rounding && (scheme.LeastPercent ?? scheme.MostPercent) >= (exercise.LeastPercent ?? 0) - Rounding;
     }
 }

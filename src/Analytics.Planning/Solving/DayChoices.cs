@@ -10,14 +10,13 @@ internal static class DayChoices
     {
         foreach (var candidate in candidates)
         {
-            var quality = candidate.Exercise.Quality;
-            var demand = day.Kind.Of(quality);
+            var demand = day.Kind.Of(candidate.Exercise);
             // A kept choice that the kind of the day does not have is a clash to be named.
             var isOffKind = demand?.Takes(candidate.Scheme.MostPercent) != true;
             if (isOffKind && !(week.Rules.Explain && KeptConstraints.Names(week.Problem, day, candidate))) continue;
 
             var refused = StaticRules.Refusing(week.Problem, day, candidate).ToList();
-            if (isOffKind) refused.Add(DemandConstraints.Rule(day, quality));
+            if (isOffKind) refused.Add(DemandConstraints.Rule(day, demand, candidate.Exercise));
             if (refused.Count > 0 && !week.Rules.Explain)
             {
                 week.Excluded.AddRange(refused.Select(r => new Exclusion(day, candidate, r)));

@@ -10,38 +10,17 @@ namespace Analytics.Planning.Solving;
 /// <summary>What the kind of a day asks for, and how often an exercise or a pattern comes.</summary>
 internal static class DemandConstraints
 {
-    public static RuleAtPlace Rule(UnitDay day, TrainedQuality quality)
-    {
-        var demand = day.Kind.Of(quality);
-        return new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {quality.Name()}", demand is null
-            ? $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has no {quality.Name()}"
-            : string.Create(CultureInfo.InvariantCulture, $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has {Count(demand)} of {quality.Name()}{Details(demand)}"));
-    }
-
-    private static string Count(DayDemand demand)
-        => demand.Least == demand.Most ? string.Create(CultureInfo.InvariantCulture, $"{demand.Most} {(demand.Most == 1 ? "exercise" : "exercises")}")
-            : string.Create(CultureInfo.InvariantCulture, $"{demand.Least} to {demand.Most} exercises");
-
-    private static string Details(DayDemand demand) => string.Concat(
-        demand.LeastLower > 0 ? string.Create(CultureInfo.InvariantCulture, $", {demand.LeastLower} for the legs") : "",
-        demand.LeastUpper > 0 ? string.Create(CultureInfo.InvariantCulture, $", {demand.LeastUpper} for the arms") : "",
-        demand.LeastPercent is { } least ? string.Create(CultureInfo.InvariantCulture, $", from {least:0} % of 1RM") : "",
-        demand.MostPercent is { } most ? string.Create(CultureInfo.InvariantCulture, $", up to {most:0} % of 1RM") : "");
+    /// <summary>The rule of a demand; where there is none, that the day has nothing like the exercise.</summary>
+    public static RuleAtPlace Rule(UnitDay day, DayDemand? demand, Exercise exercise)
+        => demand is null ? new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {exercise.Quality.Name()}", $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has no {What(exercise)}") : Rule(day, demand);
 
     public static void Add(WeekModel week)
     {
         var rules = week.Problem.Rules;
         foreach (var day in week.Days)
         {
-            foreach (var quality in TrainedQualities.All) Demand(week, day, quality);
-            if (rules.Refuses(RuleIds.PatternTimes))
-            {
-                var most = (long)rules.Value(RuleIds.PatternTimes);
-                foreach (var pattern in day.Shared.GroupBy(c => c.Candidate.Exercise.Pattern))
-                    week.Rules.Hold(week.Model.Add(LinearExpr.Sum(pattern.Select(c => c.Chosen)) <= most), new(RuleIds.PatternTimes, PlaceTexts.Session(day.Slot),
-                        string.Create(CultureInfo.InvariantCulture, $"at most {most} exercises of one pattern on {PlaceTexts.Session(day.Slot)}")));
-            }
-
+            foreach (var demand in day.Kind.Demands) Demand(week, day, demand);
+            if (rules.Refuses(RuleIds.PatternTimes)) Patterns(week, day, (long)rules.Value(RuleIds.PatternTimes));
             foreach (var exercise in day.Shared.GroupBy(c => c.Candidate.Exercise.Id)) week.Model.AddAtMostOne(exercise.Select(c => c.Chosen));
         }
 
@@ -53,31 +32,46 @@ internal static class DemandConstraints
                     string.Create(CultureInfo.InvariantCulture, $"one exercise at most {times} times a week")));
     }
 
-    private static void Demand(WeekModel week, UnitDay day, TrainedQuality quality)
+    private static void Patterns(WeekModel week, UnitDay day, long most)
     {
-        var rules = week.Problem.Rules;
-        var chosen = day.Shared.Where(c => c.Candidate.Exercise.Quality == quality).Select(c => c.Chosen).ToList();
-        var demand = day.Kind.Of(quality);
+        foreach (var pattern in day.Shared.GroupBy(c => c.Candidate.Exercise.Pattern))
+            week.Rules.Hold(week.Model.Add(LinearExpr.Sum(pattern.Select(c => c.Chosen)) <= most), new(RuleIds.PatternTimes, PlaceTexts.Session(day.Slot),
+                string.Create(CultureInfo.InvariantCulture, $"at most {most} exercises of one pattern on {PlaceTexts.Session(day.Slot)}")));
+    }
+
+    private static void Demand(WeekModel week, UnitDay day, DayDemand demand)
+    {
+        List<BoolVar> chosen = [.. day.Shared.Where(c => demand.Concerns(c.Candidate.Exercise)).Select(c => c.Chosen)];
         var sum = LinearExpr.Sum(chosen);
-        if (!rules.Refuses(RuleIds.DayDemands))
+        if (!week.Problem.Rules.Refuses(RuleIds.DayDemands))
         {
             // Without the rule a day may hold less than its kind asks for, never more.
-            if (chosen.Count > 0) week.Model.Add(sum <= (demand?.Most ?? 0));
+            if (chosen.Count > 0) week.Model.Add(sum <= demand.Most);
             return;
         }
 
-        if (demand is null && chosen.Count == 0) return;
-        var rule = Rule(day, quality);
-        if (chosen.Count > 0) week.Rules.Hold(week.Model.Add(sum <= (demand?.Most ?? 0)), rule);
-        if (demand is null) return;
-        AtLeast(week, day, rule, e => e.Quality == quality, demand.Least);
-        AtLeast(week, day, rule, e => e.Quality == quality && e.Pattern.IsLowerBody(), demand.LeastLower);
-        AtLeast(week, day, rule, e => e.Quality == quality && !e.Pattern.IsLowerBody(), demand.LeastUpper);
+        var rule = Rule(day, demand);
+        if (chosen.Count > 0) week.Rules.Hold(week.Model.Add(sum <= demand.Most), rule);
+        if (Excuses.Least(week.Problem, day, demand) is > 0 and var least) week.Rules.Hold(week.Model.Add(sum >= least), rule);
     }
 
-    private static void AtLeast(WeekModel week, UnitDay day, RuleAtPlace rule, Func<Exercise, bool> counts, int asked)
+    private static RuleAtPlace Rule(UnitDay day, DayDemand demand)
+        => new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {What(demand)}", string.Create(CultureInfo.InvariantCulture,
+            $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has {Count(demand)} of {What(demand)}{Intensity(demand)}"));
+
+    private static string What(DayDemand demand) => demand.Quality.Name() + demand.Half switch { BodyHalf.Lower => " for the legs", BodyHalf.Upper => " for the upper body", _ => "" };
+
+    private static string What(Exercise exercise) => $"exercises like {exercise.Name}";
+
+    private static string Count(DayDemand demand)
+        => demand.Least == demand.Most ? string.Create(CultureInfo.InvariantCulture, $"{demand.Most} {(demand.Most == 1 ? "exercise" : "exercises")}")
+            : string.Create(CultureInfo.InvariantCulture, $"{demand.Least} to {demand.Most} exercises");
+
+    private static string Intensity(DayDemand demand) => (demand.LeastPercent, demand.MostPercent) switch
     {
-        if (Excuses.Least(week.Problem, day, counts, asked) is not (> 0 and var least)) return;
-        week.Rules.Hold(week.Model.Add(LinearExpr.Sum(day.Shared.Where(c => counts(c.Candidate.Exercise)).Select(c => c.Chosen)) >= least), rule);
-    }
+        (null, null) => "",
+        ({ } least, null) => string.Create(CultureInfo.InvariantCulture, $", from {least:0} % of 1RM"),
+        (null, { } most) => string.Create(CultureInfo.InvariantCulture, $", up to {most:0} % of 1RM"),
+        ({ } least, { } most) => string.Create(CultureInfo.InvariantCulture, $", {least:0} to {most:0} % of 1RM"),
+    };
 }

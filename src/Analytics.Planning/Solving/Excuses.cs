@@ -1,5 +1,6 @@
-using Analytics.Planning.Exercises;
+using Analytics.Planning.People;
 using Analytics.Planning.Plans;
+using Analytics.Planning.Weeks;
 
 namespace Analytics.Planning.Solving;
 
@@ -9,15 +10,15 @@ namespace Analytics.Planning.Solving;
 /// </summary>
 internal static class Excuses
 {
-    public static int Least(PlanProblem problem, UnitDay day, Func<Exercise, bool> counts, int least)
+    public static int Least(PlanProblem problem, UnitDay day, DayDemand demand)
     {
-        if (!day.Unit.IsApart || least == 0) return least;
-        var allowed = Allowed(problem, day.Unit.Players[0], day, counts);
-        if (allowed >= least) return least;
+        if (!day.Unit.IsApart || demand.Least == 0) return demand.Least;
+        var allowed = Allowed(problem, day.Unit.Players[0], day, demand);
+        if (allowed >= demand.Least) return demand.Least;
         var others = problem.Players.Where(p => day.Slot.Has(p.Group));
-        return others.Any(p => Allowed(problem, p, day, counts) >= least) ? allowed : least;
+        return others.Any(p => Allowed(problem, p, day, demand) >= demand.Least) ? allowed : demand.Least;
     }
 
-    private static int Allowed(PlanProblem problem, People.PlanPlayer player, UnitDay day, Func<Exercise, bool> counts)
-        => problem.Exercises.All.Count(e => counts(e) && !player.Restrictions.Any(r => r.Forbids(e, day.Slot.Date)));
+    private static int Allowed(PlanProblem problem, PlanPlayer player, UnitDay day, DayDemand demand)
+        => problem.Exercises.All.Count(e => demand.Concerns(e) && !player.Restrictions.Any(r => r.Forbids(e, day.Slot.Date)));
 }

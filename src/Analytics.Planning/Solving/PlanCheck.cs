@@ -4,6 +4,7 @@ using Analytics.Planning.Loads;
 using Analytics.Planning.People;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Rules;
+using Analytics.Planning.Weeks;
 using static System.FormattableString;
 
 namespace Analytics.Planning.Solving;
@@ -27,22 +28,16 @@ public static class PlanCheck
         var where = $"{session.Group}, {PlaceTexts.Session(session.Slot)}";
         if (session.Minutes > session.Slot.Minutes + 1e-6)
             yield return new(RuleIds.SessionMinutes, where, Invariant($"{session.Minutes:0} minutes of {session.Slot.Minutes}"));
-        foreach (var quality in TrainedQualities.All)
+        foreach (var demand in session.Kind.Demands)
         {
-            var count = session.Shared.Count(i => i.Exercise.Quality == quality);
-            var demand = session.Kind.Of(quality);
-            if (count > (demand?.Most ?? 0) || count < (demand?.Least ?? 0) && !session.IsApart)
-                yield return new(RuleIds.DayDemands, where, Invariant($"{count} of {quality.Name()}, {demand?.Least ?? 0} to {demand?.Most ?? 0} asked"));
+            var count = session.Shared.Count(i => demand.Concerns(i.Exercise));
+            if (count > demand.Most || count < demand.Least && !session.IsApart)
+                yield return new(RuleIds.DayDemands, where, Invariant($"{count} of {demand.Quality.Name()}{(demand.Half == BodyHalf.Any ? "" : demand.Half == BodyHalf.Lower ? ", legs" : ", upper body")}, {demand.Least} to {demand.Most} asked"));
         }
 
-        foreach (var demand in session.Kind.Demands.Where(_ => !session.IsApart))
-        {
-            var (lower, upper) = (session.Shared.Count(i => i.Exercise.Quality == demand.Quality && i.Exercise.Pattern.IsLowerBody()), session.Shared.Count(i => i.Exercise.Quality == demand.Quality && !i.Exercise.Pattern.IsLowerBody()));
-            if (lower < demand.LeastLower || upper < demand.LeastUpper)
-                yield return new(RuleIds.DayDemands, where, Invariant($"{lower} of {demand.Quality.Name()} for the legs and {upper} for the arms, {demand.LeastLower} and {demand.LeastUpper} asked"));
-        }
-
-        foreach (var item in session.Shared.Concat(session.Own.Select(o => o.Item)).Where(i => session.Kind.Of(i.Exercise.Quality)?.Takes(i.Scheme.MostPercent) == false))
+        foreach (var item in session.Shared.Where(i => session.Kind.Of(i.Exercise) is null))
+            yield return new(RuleIds.DayDemands, where, $"{item.Exercise.Name} is not of the day's kind");
+        foreach (var item in session.Shared.Concat(session.Own.Select(o => o.Item)).Where(i => session.Kind.Of(i.Exercise)?.Takes(i.Scheme.MostPercent) == false))
             yield return new(RuleIds.DayDemands, where, Invariant($"{item.Exercise.Name} at {item.Scheme.MostPercent:0} % is not of the day's intensity"));
         foreach (var pattern in session.Shared.GroupBy(i => i.Exercise.Pattern).Where(g => g.Count() > problem.Rules.Value(RuleIds.PatternTimes)))
             yield return new(RuleIds.PatternTimes, where, Invariant($"{pattern.Count()} exercises of {pattern.Key.Name()}"));

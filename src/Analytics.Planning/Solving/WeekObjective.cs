@@ -35,8 +35,14 @@ internal static class WeekObjective
     /// <summary>An exercise that comes in the week, once however often.</summary>
     public const int NewExercise = 25;
 
-    /// <summary>A staple, each step down costs it.</summary>
+    /// <summary>A staple, exercise or scheme; each step down costs it.</summary>
     public const int Preference = 30;
+
+    /// <summary>Sets that count: more of them in one exercise serve no better, and light schemes would crowd out heavy ones.</summary>
+    public const int SetsThatCount = 4;
+
+    /// <summary>A pattern that comes in a session, once however often.</summary>
+    public const int PatternOfDay = 30;
 
     /// <summary>An exercise whose load is not known of anybody.</summary>
     public const int UnknownLoad = 150;
@@ -67,10 +73,12 @@ internal static class WeekObjective
         {
             var candidate = choice.Candidate;
             var need = day.Unit.Players.Average(p => p.Needs.Where(n => n.IsNeed && n.Quality == candidate.Exercise.Quality).Sum(n => n.Probability ?? 0));
-            sum.AddTerm(choice.Chosen, candidate.Scheme.Sets * (SharedSet + (int)Math.Round(SharedNeedSet * need)) + Liking(day, candidate) + (WasLastWeek(week.Problem, day, candidate) ? AsLastWeek : 0));
+            sum.AddTerm(choice.Chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * (SharedSet + (int)Math.Round(SharedNeedSet * need)) + Liking(day, candidate) + (WasLastWeek(week.Problem, day, candidate) ? AsLastWeek : 0));
         }
 
         foreach (var choice in day.Own.Values.SelectMany(o => o)) sum.AddTerm(choice.Chosen, candidate: choice.Candidate, day);
+        foreach (var pattern in day.Shared.GroupBy(c => c.Candidate.Exercise.Pattern))
+            sum.AddTerm(week.Reached([.. pattern.Select(c => c.Chosen)], $"pattern {pattern.Key} {day}"), PatternOfDay);
         if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
         foreach (var (id, own) in day.OwnOf)
             foreach (var need in day.Unit.Players.First(p => p.Id == id).Needs.Where(n => n.IsNeed && own.ContainsKey(n.Quality)))
@@ -83,13 +91,13 @@ internal static class WeekObjective
         => problem.Earlier.Any(e => e.Force != ChoiceForce.Never && !e.IsOwnWork && e.Group == day.Unit.Group && e.Date == day.Slot.Date.AddDays(-7) && e.ExerciseId == candidate.Exercise.Id);
 
     private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
-        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, 4) * SharedSet + Liking(day, candidate));
+        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate));
 
     private static int Liking(UnitDay day, Candidate candidate)
     {
         var exercise = candidate.Exercise;
         var unknown = exercise.Basis.Lift is { } lift ? day.Unit.Players.Count(p => !p.Maxima.ContainsKey(lift) && !p.Maxima.ContainsKey(exercise.Id)) / (double)day.Unit.Players.Count : 0;
-        return Preference * (3 - exercise.Preference) - (int)Math.Round(UnknownLoad * unknown);
+        return Preference * (6 - exercise.Preference - candidate.Scheme.Preference) - (int)Math.Round(UnknownLoad * unknown);
     }
 
     private static void AddVariety(WeekModel week, GroupPlans groups, int unit, LinearExprBuilder sum)

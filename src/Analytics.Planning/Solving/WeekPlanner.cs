@@ -31,7 +31,7 @@ public static class WeekPlanner
         if (StationUse.Fits(problem, Sessions(parts))) return Answer(problem, parts, bound);
         var inTurn = InTurn(problem, [.. groups, .. apart], parts, followed, options);
         if (inTurn is not null && inTurn.Sum(p => p.Objective) >= bound * (1 - options.GoodEnough)) return Answer(problem, inTurn, bound);
-        var joint = Joint(problem, units, new() { Groups = followed, Start = Sessions(inTurn ?? parts), Bound = bound }, options with { Effort = options.Effort * (inTurn is null ? 1 : 0.5) });
+        var joint = Joint(problem, units, new() { Groups = followed, Start = Sessions(inTurn ?? parts), Bound = bound }, options with { Effort = inTurn is null ? options.Effort : options.Effort / 3 });
         if (joint.HasPlan && joint.Objective > (inTurn?.Sum(p => p.Objective) ?? double.MinValue)) return Answer(problem, [joint], Math.Min(joint.Bound, bound));
         return inTurn is not null ? Answer(problem, inTurn, bound) : WithoutPlan(problem, [joint], options);
     }
@@ -40,7 +40,7 @@ public static class WeekPlanner
     private static List<SolvedPart> Each(IReadOnlyList<TrainingUnit> units, PlanProblem problem, GroupPlans groups, PlanOptions options)
     {
         var parts = new SolvedPart[units.Count];
-        Parallel.For(0, units.Count, u => parts[u] = SolvedPart.Of(problem, [units[u]], new() { Groups = groups }, options with { Effort = options.Effort / 4 }));
+        Parallel.For(0, units.Count, u => parts[u] = SolvedPart.Of(problem, [units[u]], new() { Groups = groups }, options with { Effort = options.Effort / 6 }));
         return [.. parts];
     }
 
@@ -52,7 +52,7 @@ public static class WeekPlanner
         {
             var others = Sessions(parts.OfType<SolvedPart>());
             var part = StationUse.Fits(problem, [.. others, .. alone[u].Sessions]) ? alone[u]
-                : SolvedPart.Of(problem, [units[u]], new() { Groups = groups, Start = alone[u].Sessions, Others = others }, options with { Effort = options.Effort / 4 });
+                : SolvedPart.Of(problem, [units[u]], new() { Groups = groups, Start = alone[u].Sessions, Others = others }, options with { Effort = options.Effort / 6 });
             if (!part.HasPlan) return null;
             parts[u] = part;
         }

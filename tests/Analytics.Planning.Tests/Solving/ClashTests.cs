@@ -28,13 +28,21 @@ public class ClashTests
     }
 
     [Fact]
-    public void TwentyMinutes_MaxStrengthDay_NamesTheMinutesAndSaysHowManyWouldDo()
+    public void ShortSession_MaxStrengthDay_NamesTheMinutesAndSaysHowManyWouldDo()
     {
-        var problem = SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", 20), SampleSquad.Slot(3, "power"));
-        var clash = Clashes(problem, (RuleIds.DayDemands, "Mon 15 Jun, maximal strength"), (RuleIds.SessionMinutes, "Mon 15 Jun"));
-        var minutes = int.Parse(clash.Relaxations[1].Text.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
+        var problem = SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", 32), SampleSquad.Slot(3, "power"));
+        var clash = Clashes(problem, (RuleIds.DayDemands, "Mon 15 Jun, maximal strength for the legs"), (RuleIds.DayDemands, "Mon 15 Jun, maximal strength for the upper body"), (RuleIds.SessionMinutes, "Mon 15 Jun"));
+        var minutes = int.Parse(clash.Relaxations.Single(r => r.Rule.RuleId == RuleIds.SessionMinutes).Text.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
         HasPlan(problem with { Sessions = [SampleSquad.Slot(0, "max_strength", minutes), SampleSquad.Slot(3, "power")] });
         Assert.Null(WeekPlanner.Plan(problem with { Sessions = [SampleSquad.Slot(0, "max_strength", minutes - 1), SampleSquad.Slot(3, "power")] }).Plan);
+    }
+
+    [Fact]
+    public void TwentyMinutes_MaxStrengthDay_AreTooFewForEitherHalf()
+    {
+        var answer = WeekPlanner.Plan(SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", 20)));
+        Assert.All(answer.Clashes, c => Assert.Contains(c.Rules, r => r is { RuleId: RuleIds.SessionMinutes, Text: "the session on Mon 15 Jun has 20 minutes" }));
+        Assert.All(answer.Clashes.SelectMany(c => c.Relaxations).Where(r => r.Rule.RuleId == RuleIds.SessionMinutes), r => Assert.True(r.GivesPlan));
     }
 
     [Fact]
@@ -78,7 +86,7 @@ public class ClashTests
     [Fact]
     public void TwoClashes_OfDifferentDays_AreBothNamed()
     {
-        var answer = WeekPlanner.Plan(SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", 20), SampleSquad.Slot(3, "speed", 20)));
+        var answer = WeekPlanner.Plan(SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", 32), SampleSquad.Slot(3, "max_strength", 32)));
         Assert.Equal(2, answer.Clashes.Count);
         Assert.All(answer.Clashes.SelectMany(c => c.Relaxations), r => Assert.False(r.GivesPlan));
         Assert.Empty(answer.Clashes[0].Rules.Intersect(answer.Clashes[1].Rules));

@@ -57,11 +57,11 @@ internal static class SampleTraining
 
     public static IReadOnlyList<DayKind> Kinds { get; } =
     [
-        new("max_strength", "Max-strength day", [new(MaximalStrength, 2, 3, true) { LeastPercent = 75, LeastLower = 1, LeastUpper = 1 }, new(ExplosivePower, 0, 1), new(UpperBodyPower, 0, 1), new(TrunkControl, 1, 2, true)], SetScheme.CommonPractice),
-        new("power", "Power day", [new(ExplosivePower, 1, 2, true), new(UpperBodyPower, 0, 2, true), new(ReactiveAbility, 0, 1, true), new(MaximalStrength, 0, 1, false, 75), new(TrunkControl, 0, 1)], SetScheme.CommonPractice),
+        new("max_strength", "Max-strength day", [new(MaximalStrength, 1, 2, true) { Half = BodyHalf.Lower, LeastPercent = 75 }, new(MaximalStrength, 1, 2, true) { Half = BodyHalf.Upper, LeastPercent = 75 }, new(ExplosivePower, 0, 1), new(UpperBodyPower, 0, 1), new(TrunkControl, 1, 2, true)], SetScheme.CommonPractice),
+        new("power", "Power day", [new(ExplosivePower, 1, 2, true), new(UpperBodyPower, 0, 2, true), new(ReactiveAbility, 0, 1, true), new(MaximalStrength, 0, 1) { MostPercent = 75 }, new(TrunkControl, 0, 1)], SetScheme.CommonPractice),
         new("speed", "Speed day", [new(TrainedQuality.Acceleration, 1, 2, true), new(ReactiveAbility, 1, 2, true), new(TrunkControl, 1, 2, true)], SetScheme.CommonPractice),
         new("reactive", "Reactive day", [new(ReactiveAbility, 2, 3, true), new(TrainedQuality.Acceleration, 0, 1, true), new(TrunkControl, 1, 1)], SetScheme.CommonPractice),
-        new("recovery", "Recovery day", [new(TrunkControl, 1, 3), new(MaximalStrength, 0, 1, false, 70)], SetScheme.CommonPractice),
+        new("recovery", "Recovery day", [new(TrunkControl, 1, 3), new(MaximalStrength, 0, 1) { MostPercent = 70 }], SetScheme.CommonPractice),
     ];
 
     public static Room Room { get; } = new("weight room", new Dictionary<string, int> { ["rack"] = 8, ["platform"] = 8, ["bench"] = 8, ["hurdles"] = 8, ["boxes"] = 6, ["sled"] = 8 });

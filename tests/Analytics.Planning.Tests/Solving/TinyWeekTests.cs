@@ -32,7 +32,7 @@ public class TinyWeekTests
         var random = new Random(seed);
         var kind = SampleTraining.Kinds[random.Next(SampleTraining.Kinds.Count)];
         kind = kind with { Demands = [.. kind.Demands.Select(d => d with { IsOwnWork = false, Least = Math.Min(d.Most, d.Least + random.Next(4) / 3) })] };
-        var exercises = SampleTraining.Exercises.All.Where(e => kind.Of(e.Quality) is not null).OrderBy(_ => random.Next()).Take(7);
+        var exercises = SampleTraining.Exercises.All.Where(e => kind.Of(e) is not null).OrderBy(_ => random.Next()).Take(7);
         return SampleSquad.Problem(SampleSquad.Players(random.Next(1, 8), 1), SampleSquad.Slot(random.Next(7), kind.Id, random.Next(25, 75))) with
         {
             Exercises = new(exercises),
@@ -47,7 +47,7 @@ public class TinyWeekTests
     private static IEnumerable<UnitSession> Tries(PlanProblem problem)
     {
         var slot = problem.Sessions[0];
-        var byExercise = Candidates.All(problem).GroupBy(c => c.Exercise.Id).Select(g => g.Where(c => problem.Kinds[0].Of(c.Exercise.Quality)!.MostPercent is not { } most || !(c.Scheme.MostPercent > most)).ToList()).ToList();
+        var byExercise = Candidates.All(problem).GroupBy(c => c.Exercise.Id).Select(g => g.Where(c => problem.Kinds[0].Of(c.Exercise)!.Takes(c.Scheme.MostPercent)).ToList()).ToList();
         return Sets(byExercise, 0).Select(chosen =>
         {
             List<PlannedItem> items = [.. chosen.Select(c => c.Item(false)).OrderBy(i => i.Exercise.Quality.PartOfSession())];
