@@ -27,12 +27,17 @@ public sealed record UnitSession
     /// <summary>Own work, in session order; each player has one at most.</summary>
     public required IReadOnlyList<OwnWork> Own { get; init; }
 
+    /// <summary>Whether jumps and sprints come before power, power before strength; where the rule is off, what stands at one station comes together and own work last.</summary>
+    public bool IsInOrder { get; init; } = true;
+
     /// <summary>Minutes with warm-up, changes and the longest own work.</summary>
     public required double Minutes { get; init; }
 
     /// <summary>Everything one player does, in session order.</summary>
     /// <param name="athleteId">Identifier of the player.</param>
     public IReadOnlyList<PlannedItem> For(string athleteId)
-        => [.. Shared.Concat(Own.Where(o => o.ForNeed.Contains(athleteId) || o.ByDefault.Contains(athleteId)).Select(o => o.Item))
-            .OrderBy(i => i.Exercise.Quality.PartOfSession())];
+    {
+        var all = Shared.Concat(Own.Where(o => o.ForNeed.Contains(athleteId) || o.ByDefault.Contains(athleteId)).Select(o => o.Item));
+        return [.. IsInOrder ? all.OrderBy(i => i.Exercise.Quality.PartOfSession()) : all];
+    }
 }

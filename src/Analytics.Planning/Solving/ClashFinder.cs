@@ -15,7 +15,7 @@ internal static class ClashFinder
     public static IReadOnlyList<RuleClash> Find(PlanProblem problem, PlanOptions options)
     {
         var week = WeekModel.Of(problem, TrainingUnit.Of(problem), explain: true);
-        var all = week.Rules.Rules.ToList();
+        var all = week.Rules.Refusing.ToList();
         if (Core(week, all, options) is not { } first) return [];
         List<List<RuleAtPlace>> found = [Smallest(week, first, options)];
         for (var i = 0; i < found.Count; i++)

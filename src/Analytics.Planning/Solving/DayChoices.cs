@@ -1,5 +1,6 @@
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Plans;
+using Analytics.Planning.Rules;
 
 namespace Analytics.Planning.Solving;
 
@@ -11,23 +12,26 @@ internal static class DayChoices
         foreach (var candidate in candidates)
         {
             var demand = day.Kind.Of(candidate.Exercise);
-            // A kept choice that the kind of the day does not have is a clash to be named.
+            // A kept choice that the kind of the day does not have is a clash to be named, or comes with a flag.
             var isOffKind = demand?.Takes(candidate.Scheme.MostPercent) != true;
-            if (isOffKind && !(week.Rules.Explain && KeptConstraints.Names(week.Problem, day, candidate))) continue;
+            var kindRefuses = week.Problem.Rules.Refuses(RuleIds.DayDemands);
+            if (isOffKind && !((week.Rules.Explain || !kindRefuses) && KeptConstraints.Names(week.Problem, day, candidate))) continue;
 
             var refused = StaticRules.Refusing(week.Problem, day, candidate).ToList();
-            if (isOffKind) refused.Add(DemandConstraints.Rule(day, demand, candidate.Exercise));
-            if (refused.Count > 0 && !week.Rules.Explain)
+            if (isOffKind && week.Problem.Rules.IsOn(RuleIds.DayDemands)) refused.Add(DemandConstraints.Rule(day, demand, candidate.Exercise));
+            var final = refused.Where(r => week.Problem.Rules.Refuses(r.RuleId)).ToList();
+            if (final.Count > 0 && !week.Rules.Explain)
             {
-                week.Excluded.AddRange(refused.Select(r => new Exclusion(day, candidate, r)));
+                week.Excluded.AddRange(final.Select(r => new Exclusion(day, candidate, r)));
                 continue;
             }
 
             var lacking = StaticRules.Lacking(week.Problem, day, candidate.Exercise).Count;
-            if (lacking == 0 || week.Rules.Explain) AddShared(week, day, candidate, refused, lacking > 0);
+            var offered = week.Rules.Explain || !week.Problem.Rules.Refuses(RuleIds.Prerequisites);
+            if (lacking == 0 || offered) AddShared(week, day, candidate, refused, lacking > 0);
             else week.Excluded.Add(new(day, candidate, StaticRules.PrerequisiteRule(candidate.Exercise)));
             // Who lacks what it asks is kept from it player by player; where all do, nobody is offered it.
-            if ((demand is { IsOwnWork: true } || isOffKind) && (lacking < day.Unit.Players.Count || week.Rules.Explain)) AddOwn(week, day, candidate, refused);
+            if ((demand is { IsOwnWork: true } || isOffKind) && (lacking < day.Unit.Players.Count || offered)) AddOwn(week, day, candidate, refused);
         }
     }
 

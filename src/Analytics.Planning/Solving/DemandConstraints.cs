@@ -20,11 +20,11 @@ internal static class DemandConstraints
         foreach (var day in week.Days)
         {
             foreach (var demand in day.Kind.Demands) Demand(week, day, demand);
-            if (rules.Refuses(RuleIds.PatternTimes)) Patterns(week, day, (long)rules.Value(RuleIds.PatternTimes));
+            if (rules.IsOn(RuleIds.PatternTimes)) Patterns(week, day, (long)rules.Value(RuleIds.PatternTimes));
             foreach (var exercise in day.Shared.GroupBy(c => c.Candidate.Exercise.Id)) week.Model.AddAtMostOne(exercise.Select(c => c.Chosen));
         }
 
-        if (!rules.Refuses(RuleIds.ExerciseTimes)) return;
+        if (!rules.IsOn(RuleIds.ExerciseTimes)) return;
         var times = (long)rules.Value(RuleIds.ExerciseTimes);
         for (var u = 0; u < week.Units.Count; u++)
             foreach (var exercise in week.Of(u).SelectMany(d => d.All).GroupBy(c => c.Candidate.Exercise.Id))
@@ -43,7 +43,7 @@ internal static class DemandConstraints
     {
         List<BoolVar> chosen = [.. day.Shared.Where(c => demand.Concerns(c.Candidate.Exercise)).Select(c => c.Chosen)];
         var sum = LinearExpr.Sum(chosen);
-        if (!week.Problem.Rules.Refuses(RuleIds.DayDemands))
+        if (!week.Problem.Rules.IsOn(RuleIds.DayDemands))
         {
             // Without the rule a day may hold less than its kind asks for, never more.
             if (chosen.Count > 0) week.Model.Add(sum <= demand.Most);

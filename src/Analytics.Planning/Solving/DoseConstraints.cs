@@ -12,9 +12,9 @@ internal static class DoseConstraints
     public static void Add(WeekModel week)
     {
         var rules = week.Problem.Rules;
-        if (rules.Refuses(RuleIds.JumpContacts))
+        if (rules.IsOn(RuleIds.JumpContacts))
             foreach (var day in week.Days) Contacts(week, day);
-        if (!rules.Refuses(RuleIds.HardSets)) return;
+        if (!rules.IsOn(RuleIds.HardSets)) return;
         for (var u = 0; u < week.Units.Count; u++)
             foreach (var pattern in MovementPatterns.All) HardSets(week, u, pattern);
     }

@@ -9,7 +9,7 @@ internal static class KeptConstraints
 {
     public static void Add(WeekModel week)
     {
-        if (!week.Problem.Rules.Refuses(RuleIds.Kept)) return;
+        if (!week.Problem.Rules.IsOn(RuleIds.Kept)) return;
         foreach (var row in week.Problem.Earlier.Where(e => e.Force == ChoiceForce.Keep))
             foreach (var day in week.Days.Where(d => d.Slot.Date == row.Date && IsFor(row, d)).Take(row.AthleteId is null ? int.MaxValue : 1))
                 Keep(week, row, day);

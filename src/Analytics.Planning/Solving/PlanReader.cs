@@ -13,7 +13,8 @@ internal static class PlanReader
 
     private static UnitSession Session(WeekModel week, CpSolver solver, UnitDay day)
     {
-        var shared = InOrder(day.Shared.Where(c => solver.BooleanValue(c.Chosen)).Select(c => Item(week, day, c.Candidate, own: false)));
+        var inOrder = week.Problem.Rules.IsOn(RuleIds.SessionOrder);
+        var shared = InOrder(inOrder, day.Shared.Where(c => solver.BooleanValue(c.Chosen)).Select(c => Item(week, day, c.Candidate, own: false)));
         var own = new List<OwnWork>();
         foreach (var (quality, choices) in day.Own)
         {
@@ -34,6 +35,7 @@ internal static class PlanReader
             IsApart = day.Unit.IsApart,
             Shared = shared,
             Own = own,
+            IsInOrder = inOrder,
             Minutes = SessionTime.Minutes(shared, [.. own.Select(o => o.Item)], week.Problem.Rules),
         };
     }
@@ -42,8 +44,8 @@ internal static class PlanReader
         => candidate.Item(week.Problem.Earlier.Any(e => e.Force == ChoiceForce.Keep && e.IsOwnWork == own && KeptConstraints.IsFor(e, day) && KeptConstraints.Matches(e, day, candidate)));
 
     // Inside a part: the staples first, then by the order of the qualities, so that sheets of two weeks look alike.
-    private static List<PlannedItem> InOrder(IEnumerable<PlannedItem> items)
-        => [.. items.OrderBy(i => i.Exercise.Quality.PartOfSession()).ThenBy(i => i.Exercise.Quality).ThenBy(i => i.Exercise.Preference).ThenBy(i => i.Exercise.Id, StringComparer.Ordinal)];
+    private static List<PlannedItem> InOrder(bool parts, IEnumerable<PlannedItem> items)
+        => [.. (parts ? items.OrderBy(i => i.Exercise.Quality.PartOfSession()) : items.OrderBy(i => string.Join('+', i.Exercise.Stations), StringComparer.Ordinal)).ThenBy(i => i.Exercise.Quality).ThenBy(i => i.Exercise.Preference).ThenBy(i => i.Exercise.Id, StringComparer.Ordinal)];
 }
 
 /// <summary>Minutes of a session.</summary>

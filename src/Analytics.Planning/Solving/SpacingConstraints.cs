@@ -18,7 +18,7 @@ internal static class SpacingConstraints
     private static void Space(WeekModel week, string ruleId, string what, Func<Candidate, bool> counts)
     {
         var rules = week.Problem.Rules;
-        if (!rules.Refuses(ruleId)) return;
+        if (!rules.IsOn(ruleId)) return;
         for (var u = 0; u < week.Units.Count; u++)
         {
             var has = new List<(UnitDay Day, BoolVar Has)>();
@@ -31,7 +31,7 @@ internal static class SpacingConstraints
             for (var i = 0; i < has.Count; i++)
                 for (var j = i + 1; j < has.Count; j++)
                     if (Hours.Between(has[i].Day.Slot, has[j].Day.Slot) < rules.Value(ruleId))
-                        week.Rules.Hold(week.Model.AddAtMostOne([has[i].Has, has[j].Has]), Rule(rules, ruleId, what, has[i].Day, has[j].Day));
+                        week.Rules.Hold(week.Model.Add(has[i].Has + has[j].Has <= 1), Rule(rules, ruleId, what, has[i].Day, has[j].Day));
         }
     }
 

@@ -20,14 +20,14 @@ internal static class StaticRules
                      .Select(r => RestrictionRule(p, r))).Distinct())
             yield return restriction;
 
-        if (rules.Refuses(RuleIds.StationPlaces))
+        if (rules.IsOn(RuleIds.StationPlaces))
         {
             var room = RoomOf(problem, day.Slot);
             foreach (var station in candidate.Stations.Where(s => (room?.Places(s) ?? 0) == 0)) yield return StationRule(day.Slot, station, room);
         }
 
-        if (rules.Refuses(RuleIds.GameGap) && candidate.IsHeavy(rules) && NearGame(problem, day.Slot) is { } game) yield return GameRule(problem, day.Slot, game);
-        if (rules.Refuses(RuleIds.ZoneRepetitions) && ZoneExcess(candidate) is { } excess)
+        if (rules.IsOn(RuleIds.GameGap) && candidate.IsHeavy(rules) && NearGame(problem, day.Slot) is { } game) yield return GameRule(problem, day.Slot, game);
+        if (rules.IsOn(RuleIds.ZoneRepetitions) && ZoneExcess(candidate) is { } excess)
             yield return new(RuleIds.ZoneRepetitions, candidate.Exercise.Name, $"{candidate.Exercise.Name}: {excess}");
         foreach (var never in problem.Earlier.Where(e => e.Force == ChoiceForce.Never && KeptConstraints.Matches(e, day, candidate) && KeptConstraints.IsFor(e, day)))
             yield return KeptConstraints.Rule(problem, never);
@@ -35,7 +35,7 @@ internal static class StaticRules
 
     /// <summary>Players of the unit who lack what an exercise asks for.</summary>
     public static IReadOnlyList<PlanPlayer> Lacking(PlanProblem problem, UnitDay day, Exercise exercise)
-        => problem.Rules.Refuses(RuleIds.Prerequisites) ? [.. day.Unit.Players.Where(p => Prerequisite.Lacks(p, exercise) is not null)] : [];
+        => problem.Rules.IsOn(RuleIds.Prerequisites) ? [.. day.Unit.Players.Where(p => Prerequisite.Lacks(p, exercise) is not null)] : [];
 
     public static RuleAtPlace PrerequisiteRule(Exercise exercise) => new(RuleIds.Prerequisites, exercise.Name, $"what {exercise.Name} asks of a player");
 

@@ -16,7 +16,7 @@ internal static class StationConstraints
     public static void Add(WeekModel week, IReadOnlyList<UnitSession> others)
     {
         var rules = week.Problem.Rules;
-        if (!rules.Refuses(RuleIds.StationPlaces)) return;
+        if (!rules.IsOn(RuleIds.StationPlaces)) return;
         var perPlace = (long)rules.Value(RuleIds.PlayersPerPlace);
         foreach (var slot in week.Days.Select(d => d.Slot).Distinct())
         {

@@ -10,7 +10,7 @@ internal static class TimeConstraints
 {
     public static void Add(WeekModel week)
     {
-        if (!week.Problem.Rules.Refuses(RuleIds.SessionMinutes)) return;
+        if (!week.Problem.Rules.IsOn(RuleIds.SessionMinutes)) return;
         foreach (var day in week.Days)
             week.Rules.Hold(week.Model.Add(Seconds(week, day) <= 60L * day.Slot.Minutes), Rule(day));
     }

@@ -10,7 +10,7 @@ internal sealed class WeekModel
     {
         Problem = problem;
         Model = new CpModel();
-        Rules = new RuleSwitches(Model, explain);
+        Rules = new RuleSwitches(Model, problem.Rules, explain);
         Units = units;
     }
 

@@ -14,6 +14,9 @@ internal static class WeekObjective
     /// <summary>A choice of an earlier plan that does not come, or a new one.</summary>
     public const int Change = 20_000;
 
+    /// <summary>A rule that is only flagged is kept at a place.</summary>
+    public const int FlaggedRule = 3_000;
+
     /// <summary>A player's own work on a need, for a probability of 1.</summary>
     public const int OwnNeed = 1_000;
 
@@ -63,6 +66,7 @@ internal static class WeekObjective
         var sum = LinearExpr.NewBuilder();
         foreach (var day in week.Days) AddDay(week, day, sum);
         for (var u = 0; u < week.Units.Count; u++) AddVariety(week, groups, u, sum);
+        foreach (var kept in week.Rules.Flagged) sum.AddTerm(kept, FlaggedRule);
         WeekChanges.Add(week, sum);
         return sum;
     }

@@ -97,6 +97,25 @@ public class PlanCheckTests
     }
 
     [Fact]
+    public void Plan_RuleThatIsFlagged_IsKeptWhereItCanBe()
+    {
+        var flagged = PlanRules.With(PlanRules.Standard.All.Where(r => r.Id != RuleIds.Restrictions).Select(r => r with { Handling = RuleHandling.Flag }));
+        Assert.Empty(WeekPlanner.Plan(Week with { Rules = flagged }).Plan!.Flags);
+    }
+
+    [Fact]
+    public void Plan_OrderOff_PutsStationsTogether()
+    {
+        var off = Week with { Rules = PlanRules.With([PlanRules.Standard[RuleIds.SessionOrder] with { Handling = RuleHandling.Off }]) };
+        foreach (var session in WeekPlanner.Plan(off).Plan!.Sessions)
+        {
+            var stations = session.Shared.Select(i => string.Join('+', i.Exercise.Stations)).ToList();
+            Assert.Equal(stations.Order(StringComparer.Ordinal), stations);
+            Assert.Equal(session.Shared, session.For(session.Players[0]).Take(session.Shared.Count));
+        }
+    }
+
+    [Fact]
     public void Plan_RuleThatIsFlagged_IsBrokenAndSaidSo()
     {
         var soft = Week with
