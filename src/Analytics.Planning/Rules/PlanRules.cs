@@ -37,6 +37,10 @@ public sealed class PlanRules
     /// <param name="id">Identifier of <see cref="RuleIds"/>.</param>
     public double Value(string id) => this[id].Value!.Value;
 
+    /// <summary>Minutes of a rule that counts time; 0 where it is off.</summary>
+    /// <param name="id">Identifier of <see cref="RuleIds"/>.</param>
+    public double Minutes(string id) => IsOn(id) ? Value(id) : 0;
+
     /// <summary>Whether no plan may break it.</summary>
     /// <param name="id">Identifier of <see cref="RuleIds"/>.</param>
     public bool Refuses(string id) => this[id].Handling == RuleHandling.Refuse;

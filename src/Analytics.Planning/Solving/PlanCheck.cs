@@ -1,3 +1,4 @@
+using Analytics.Metrics.Strength;
 using Analytics.Planning.Dose;
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Loads;
@@ -42,7 +43,7 @@ public static class PlanCheck
         foreach (var pattern in session.Shared.GroupBy(i => i.Exercise.Pattern).Where(g => g.Count() > problem.Rules.Value(RuleIds.PatternTimes)))
             yield return new(RuleIds.PatternTimes, where, Invariant($"{pattern.Count()} exercises of {pattern.Key.Name()}"));
         foreach (var item in session.Shared.Concat(session.Own.Select(o => o.Item)).Where(i => i.Exercise.Pattern == MovementPattern.Weightlifting))
-            foreach (var zone in SchemeLoads.Percents(item.Scheme).GroupBy(ZoneGuide.At).Where(z => z.Count() * item.Scheme.Repetitions > z.Key.Most))
+            foreach (var zone in SetPercents.Of(item.Scheme, RepetitionTables.Textbook).Percent.GroupBy(ZoneGuide.At).Where(z => z.Count() * item.Scheme.Repetitions > z.Key.Most))
                 yield return new(RuleIds.ZoneRepetitions, where, Invariant($"{item.Exercise.Name}: {zone.Count() * item.Scheme.Repetitions} repetitions, at most {zone.Key.Most} from {zone.Key.FromPercent:0} %"));
     }
 

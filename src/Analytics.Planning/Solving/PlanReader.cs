@@ -1,3 +1,4 @@
+using Analytics.Planning.Dose;
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Rules;
@@ -36,7 +37,7 @@ internal static class PlanReader
             Shared = shared,
             Own = own,
             IsInOrder = inOrder,
-            Minutes = SessionTime.Minutes(shared, [.. own.Select(o => o.Item)], week.Problem.Rules),
+            Minutes = SessionTime.Of(shared, [.. own.Select(o => o.Item)], week.Problem.Rules).Minutes,
         };
     }
 
@@ -46,21 +47,4 @@ internal static class PlanReader
     // Inside a part: the staples first, then by the order of the qualities, so that sheets of two weeks look alike.
     private static List<PlannedItem> InOrder(bool parts, IEnumerable<PlannedItem> items)
         => [.. (parts ? items.OrderBy(i => i.Exercise.Quality.PartOfSession()) : items.OrderBy(i => string.Join('+', i.Exercise.Stations), StringComparer.Ordinal)).ThenBy(i => i.Exercise.Quality).ThenBy(i => i.Exercise.Preference).ThenBy(i => i.Exercise.Id, StringComparer.Ordinal)];
-}
-
-/// <summary>Minutes of a session.</summary>
-public static class SessionTime
-{
-    /// <summary>Warm-up, exercises and changes between them, and the longest own work.</summary>
-    /// <param name="shared">What all do.</param>
-    /// <param name="own">Own work; each player does one of it.</param>
-    /// <param name="rules">Rules with the minutes of warm-up and change.</param>
-    public static double Minutes(IReadOnlyList<PlannedItem> shared, IReadOnlyList<PlannedItem> own, PlanRules rules)
-    {
-        ArgumentNullException.ThrowIfNull(shared);
-        ArgumentNullException.ThrowIfNull(own);
-        ArgumentNullException.ThrowIfNull(rules);
-        var change = rules.Value(RuleIds.ChangeMinutes);
-        return rules.Value(RuleIds.WarmUpMinutes) + shared.Sum(i => i.Time.Minutes + change) + (own.Count == 0 ? 0 : own.Max(i => i.Time.Minutes) + change);
-    }
 }

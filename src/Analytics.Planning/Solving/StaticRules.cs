@@ -1,4 +1,5 @@
 using System.Globalization;
+using Analytics.Metrics.Strength;
 using Analytics.Planning.Dose;
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Loads;
@@ -61,8 +62,8 @@ internal static class StaticRules
 
     private static string? ZoneExcess(Candidate candidate)
     {
-        if (candidate.Exercise.Pattern != MovementPattern.Weightlifting || candidate.Scheme.MostPercent is null) return null;
-        var loads = SchemeLoads.Percents(candidate.Scheme);
+        if (candidate.Exercise.Pattern != MovementPattern.Weightlifting) return null;
+        var loads = SetPercents.Of(candidate.Scheme, RepetitionTables.Textbook).Percent;
         foreach (var zone in loads.GroupBy(ZoneGuide.At))
         {
             var repetitions = zone.Count() * candidate.Scheme.Repetitions;

@@ -22,8 +22,8 @@ internal static class TimeConstraints
     public static LinearExpr Seconds(WeekModel week, UnitDay day)
     {
         var rules = week.Problem.Rules;
-        var change = (long)Math.Round(60 * rules.Value(RuleIds.ChangeMinutes));
-        var warmUp = (long)Math.Round(60 * rules.Value(RuleIds.WarmUpMinutes));
+        var change = (long)Math.Round(60 * rules.Minutes(RuleIds.ChangeMinutes));
+        var warmUp = (long)Math.Round(60 * rules.Minutes(RuleIds.WarmUpMinutes));
         var sum = LinearExpr.NewBuilder().Add(warmUp);
         foreach (var choice in day.Shared) sum.AddTerm(choice.Chosen, choice.Candidate.Seconds + change);
         if (day.HasOwn is null) return sum;

@@ -1,4 +1,5 @@
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
 using Analytics.Planning.People;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Rules;
@@ -58,7 +59,7 @@ public class PlanCheckTests
 
     [Fact]
     public void Check_DepthJumpOfAWeakPlayer_IsTold()
-        => Tells(RuleIds.Prerequisites, Week with { Players = [.. Week.Players.Select(p => p with { Maxima = new Dictionary<string, Loads.KnownMaximum>() })] },
+        => Tells(RuleIds.Prerequisites, Week with { Players = [.. Week.Players.Select(p => p with { Maxima = new Dictionary<string, KnownMaximum>() })] },
             Changed(1, s => s with { Shared = [Item("depth_jump", "3x5_jumps")] }), "back squat or body mass not tested");
 
     [Fact]

@@ -1,3 +1,4 @@
+using Analytics.Planning.Dose;
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Rules;
@@ -54,7 +55,7 @@ public class TinyWeekTests
             return new UnitSession
             {
                 Slot = slot, Kind = problem.Kinds[0], Group = problem.Players[0].Group, Players = [.. problem.Players.Select(p => p.Id)], Shared = items, Own = [],
-                Minutes = SessionTime.Minutes(items, [], problem.Rules),
+                Minutes = SessionTime.Of(items, problem.Rules).Minutes,
             };
         });
     }

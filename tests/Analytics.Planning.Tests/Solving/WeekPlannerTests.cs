@@ -1,4 +1,5 @@
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Solving;
 using Analytics.Planning.Weeks;
@@ -88,7 +89,7 @@ public class WeekPlannerTests
     [Fact]
     public void Plan_ExerciseNobodyIsReadyFor_IsLeftOutWithTheReason()
     {
-        var weak = SampleSquad.Players(6, 1).Select(p => p with { Maxima = new Dictionary<string, Loads.KnownMaximum> { ["back_squat"] = SampleSquad.Known("back_squat", 100) } });
+        var weak = SampleSquad.Players(6, 1).Select(p => p with { Maxima = new Dictionary<string, KnownMaximum> { ["back_squat"] = SampleSquad.Known("back_squat", 100) } });
         var plan = WeekPlanner.Plan(SampleSquad.Problem([.. weak], SampleSquad.Slot(1, "reactive"))).Plan!;
         Assert.DoesNotContain(plan.Sessions.SelectMany(s => s.Players.SelectMany(s.For)), i => i.Exercise.Id == "depth_jump");
         Assert.StartsWith("6 of 6 lack what it asks (", Assert.Single(plan.LeftOut, l => l.What == "depth_jump").Reason, StringComparison.Ordinal);
