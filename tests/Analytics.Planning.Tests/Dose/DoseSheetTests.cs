@@ -82,15 +82,15 @@ public sealed class DoseSheetTests
         Assert.Equal((amount, 140.0, within), (line.Amount!.Value, line.Limit!.Value, line.IsWithin!.Value));
     }
 
-    // 10 min of warm-up and 4 × 24 s with three rests of 120 s: 7.6 min.
+    // 10 min of warm-up, 2 min to change and 4 × 24 s with three rests of 120 s, 7.6 min.
     [Theory]
-    [InlineData(18, true)]
-    [InlineData(17, false)]
+    [InlineData(20, true)]
+    [InlineData(19, false)]
     public void Minutes_AgainstTheSlot(int minutes, bool within)
     {
         var item = Made.Item(Made.Squat with { Implement = "dumbbell" }, Made.Sets(4, 8, 70)) with { Time = Duration.FromSeconds(1) };
         var line = DoseSheet.Of(Made.Player(), [new(Slot(8) with { Minutes = minutes }, [item])], PlanRules.Standard).Lines.Single(l => l.RuleId == RuleIds.SessionMinutes);
-        Assert.Equal(17.6, line.Amount!.Value, 9);
+        Assert.Equal(19.6, line.Amount!.Value, 9);
         Assert.Equal(within, line.IsWithin);
     }
 
@@ -154,7 +154,7 @@ public sealed class DoseSheetTests
         var shared = Made.Item(Made.Jump, Made.Sets(4, 5));
         var own = new OwnWork(TrainedQuality.ReactiveAbility, Made.Item(Made.Jump, Made.Sets(2, 5)), ["P001"], []);
         UnitSession unit = new() { Slot = Slot(8), Kind = new("reactive", "Reactive", [], ""), Group = "line", Players = ["P001", "P002"], Shared = [shared], Own = [own], Minutes = 40 };
-        WeekPlan plan = new() { Monday = new(2026, 6, 8), Sessions = [unit], Quality = new(0, 0, true, false), Needs = [], LeftOut = [], Flags = [], Changes = [] };
+        WeekPlan plan = new() { Monday = new(2026, 6, 8), Sessions = [unit], Quality = new(0, 0, false), Needs = [], LeftOut = [], Flags = [], Changes = [] };
         double? Contacts(string id) => DoseSheet.Of(Made.Player() with { Id = id }, plan, PlanRules.Standard).Lines.SingleOrDefault(l => l.RuleId == RuleIds.JumpContacts)?.Amount;
         Assert.Equal(30, Contacts("P001"));
         Assert.Equal(20, Contacts("P002"));

@@ -66,14 +66,14 @@ public sealed class ExerciseTimeTests
         Assert.Null(ExerciseTime.Overrun(NoBar, Made.Sets(4, 25)));
     }
 
-    // 10 min of warm-up, two exercises of 456 s, one change of 2 min: 600 + 912 + 120 s = 27.2 min.
+    // 10 min of warm-up, two exercises of 456 s, two changes of 2 min: 600 + 912 + 240 s = 29.2 min.
     [Fact]
-    public void Session_WarmUpExercisesAndTheChangesBetween()
+    public void Session_WarmUpExercisesAndTheChangeToEach()
     {
         var item = Made.Item(NoBar, Made.Sets(4, 8, 70));
-        Assert.Equal(27.2, SessionTime.Of([item, item], PlanRules.Standard).Minutes, 9);
+        Assert.Equal(29.2, SessionTime.Of([item, item], PlanRules.Standard).Minutes, 9);
         Assert.Equal(10, SessionTime.Of([], PlanRules.Standard).Minutes, 9);
-        Assert.Equal(17.2, SessionTime.Of([item, item], PlanRules.With([PlanRules.Standard[RuleIds.WarmUpMinutes] with { Handling = RuleHandling.Off }])).Minutes, 9);
+        Assert.Equal(19.2, SessionTime.Of([item, item], PlanRules.With([PlanRules.Standard[RuleIds.WarmUpMinutes] with { Handling = RuleHandling.Off }])).Minutes, 9);
     }
 
     private static SetScheme Cluster => Made.Sets(3, 4, 85) with { Kind = SchemeKind.Cluster, InnerRest = Duration.FromSeconds(20) };

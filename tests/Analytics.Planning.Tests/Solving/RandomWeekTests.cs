@@ -30,6 +30,8 @@ public class RandomWeekTests
                 plans++;
                 Assert.All(PlanCheck.Of(problem, plan.Sessions), f => Assert.False(problem.Rules.Refuses(f.RuleId), $"seed {seed}: {f}"));
                 Recompute(seed, problem, plan);
+                DrawnLoads.CanBePutOn(seed, problem, plan);
+                Assert.All(problem.Players.SelectMany(p => DoseSheet.Of(p, plan, problem.Rules).NotKept), l => Assert.False(problem.Rules.Refuses(l.RuleId!), $"seed {seed}: {l}"));
                 Assert.True(plan.Quality.Gap >= 0, $"seed {seed}: {plan.Quality}");
                 if (seed % 10 == 0) SamePlan(seed, plan, WeekPlanner.Plan(RandomWeek.Draw(seed), Quick).Plan!);
             }
