@@ -76,6 +76,9 @@ public sealed class LoadFeedback
     // A session that was not rated is neither hard nor easy: the sets alone speak.
     private bool IsTooHard(PlanReading reading) => _rules.IsOn(RuleIds.ProgressRating) && reading.Rating > _rules.Value(RuleIds.ProgressRating);
 
-    private static string Said(PlanReading reading, DoneAsPlanned done) => string.Create(CultureInfo.InvariantCulture,
-        $"{reading.LoggedOn:d MMMM} {done.Text}, {(reading.Rating is { } rating ? $"rated {rating:0.#}" : "not rated")}");
+    private static string Said(PlanReading reading, DoneAsPlanned done)
+    {
+        var rated = reading.Rating is { } rating ? string.Create(CultureInfo.InvariantCulture, $"rated {rating:0.#}") : "not rated";
+        return string.Create(CultureInfo.InvariantCulture, $"{reading.LoggedOn:d MMMM} {done.Text}, {rated}");
+    }
 }
