@@ -1,4 +1,5 @@
 using Analytics.Metrics.Trials;
+using Analytics.Planning;
 
 namespace Analytics.Season;
 
@@ -16,6 +17,9 @@ public sealed record SeasonData
 
     /// <summary>Training sessions of sessions.csv, in the order of their first rows, season by season; empty when there is no such file.</summary>
     public IReadOnlyList<TrainingSession> Sessions { get; init; } = [];
+
+    /// <summary>What the folder <c>training</c> says, and the shipped files where it says nothing.</summary>
+    public TrainingSettings Training { get; init; } = TrainingSettings.Empty;
 
     /// <summary>
     /// What failed a check, in file order. Nothing read is dropped without a line here. One entry may stand for many rows

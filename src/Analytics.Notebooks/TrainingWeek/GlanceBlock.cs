@@ -1,19 +1,20 @@
 using System.Globalization;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Tables;
-using Analytics.Planning.Plans;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
 /// <summary>The week at a glance: a row a group, a column a day, the main exercises in order.</summary>
 internal static class GlanceBlock
 {
+    private const int Main = 3;
+
     public static Block Of(WeekContext week)
     {
         if (week.Answer.Plan is null) return new Together();
         var slots = week.Choice.Sessions.GroupBy(s => s.Date).ToList();
         var groups = week.Sessions.Where(s => !s.IsApart).Select(s => s.Group).Distinct().ToList();
-        var table = DataTable.Of("Exercises of the shared part, in order", groups, t =>
+        var table = DataTable.Of("Main exercises of the shared part, in order; the sheets have all", groups, t =>
         {
             t.Text("Group", g => new Cell(g, string.Create(CultureInfo.InvariantCulture, $"{week.Squad.Players.Count(p => p.Group == g)} players")));
             foreach (var day in slots)
@@ -26,11 +27,13 @@ internal static class GlanceBlock
     {
         var sessions = week.Sessions.Where(s => s.Group == group && !s.IsApart && s.Slot.Date == date).ToList();
         if (sessions.Count == 0) return Cell.Missing;
-        return new(string.Join(", ", sessions.SelectMany(s => s.Shared).Select(i => $"{i.Exercise.Name} {SheetWords.Sets(i)}")), string.Join("; ", sessions.Select(Own)));
+        var all = sessions.SelectMany(s => s.Shared).ToList();
+        // What takes most of the time is what the day is about.
+        var main = all.OrderByDescending(i => i.Time.Seconds).Take(Main).ToHashSet();
+        var more = all.Count - main.Count;
+        return new(string.Join(", ", all.Where(main.Contains).Select(i => $"{i.Exercise.Name} {SheetWords.Sets(i)}")) + (more > 0 ? string.Create(CultureInfo.InvariantCulture, $", {more} more") : ""),
+            string.Join("; ", sessions.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Minutes:0} min"))));
     }
-
-    private static string Own(UnitSession session) => string.Create(CultureInfo.InvariantCulture,
-        $"{session.Minutes:0} min{(session.Own.Count > 0 ? $", own work: {string.Join(", ", session.Own.Select(o => o.Item.Exercise.Name))}" : "")}");
 
     private static string Games(WeekContext week)
     {

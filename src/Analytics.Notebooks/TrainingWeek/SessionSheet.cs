@@ -14,6 +14,7 @@ internal sealed class SessionSheet(WeekContext week, UnitSession session, IReadO
     private const string Letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
     private readonly SheetNotes _notes = new();
+    private readonly Dictionary<PlannedItem, IReadOnlyList<string>> _common = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The sheets of a plan, by day and group; restricted players stand on the sheet of their group.</summary>
     public static IReadOnlyList<SessionSheet> Of(WeekContext week)
@@ -21,11 +22,11 @@ internal sealed class SessionSheet(WeekContext week, UnitSession session, IReadO
 
     public override void WriteHtml(Markup html)
     {
-        html.Add($"<section class=\"ss\"><h3>{OutsideText.Label(session.Group)} <span>{SheetWords.When(session.Slot)}</span></h3>");
-        html.Add($"<p class=\"ssl\"><b>{SheetWords.Kind(session.Kind)}</b>{Line()}</p>");
+        html.Add($"<section class=\"shp\"><h3>{OutsideText.Label(session.Group)} <span>{SheetWords.When(session.Slot)}</span></h3>");
+        html.Add($"<p class=\"shk\"><b>{SheetWords.Kind(session.Kind)}</b>{Line()}</p>");
         Order(html);
-        Players(html);
         Own(html);
+        Players(html);
         Apart(html);
         Notes(html);
         html.Raw("</section>");
@@ -43,31 +44,34 @@ internal sealed class SessionSheet(WeekContext week, UnitSession session, IReadO
     private void Order(Markup html)
     {
         if (session.IsApart) return;
-        html.Raw("<ol class=\"ex\">");
+        html.Raw("<ol class=\"sho\">");
         for (var i = 0; i < session.Shared.Count; i++)
         {
             var item = session.Shared[i];
             html.Add($"<li><b>{Letters[i].ToString()}</b><span><strong>{OutsideText.Label(item.Exercise.Name)}</strong> {SheetWords.Sets(item)}{(SheetWords.Way(item) is { Length: > 0 } way ? ", " + way : "")}");
-            var more = string.Join("; ", new[] { item.IsKept ? "fixed by the coach" : "", OutsideText.Label(item.Exercise.Caution) }.Where(t => t.Length > 0));
-            if (more.Length > 0) html.Add($" <small>{more}</small>");
+            string[] more = [item.IsKept ? "fixed by the coach" : "", item.Exercise.Caution.Length > 0 ? OutsideText.Label(item.Exercise.Caution) : "", .. Common(item).Where(n => !IsPlain(n))];
+            if (more.Any(t => t.Length > 0)) html.Add($" <small>{Words.Signs(string.Join("; ", more.Where(t => t.Length > 0)))}</small>");
             html.Raw("</span></li>");
         }
 
         html.Raw("</ol>");
     }
 
+    // Own work goes on with the letters of the shared part.
+    private string LetterOf(OwnWork own) => Letters[session.Shared.Count + session.Own.ToList().IndexOf(own)].ToString();
+
     private void Players(Markup html)
     {
         var loaded = session.Shared.Select((Item, Index) => (Item, Index)).Where(i => HasLoad(i.Item)).ToList();
         if (session.IsApart) return;
-        html.Add($"<table class=\"sm\"><caption>Loads in {week.Bar.Symbol}, warm-up sets under them; bar included, dumbbells one hand</caption><thead><tr><th scope=\"col\">Player</th>");
+        html.Add($"<table class=\"shl\"><caption>Loads in {week.Bar.Symbol}, warm-up sets under them; bar included, dumbbells one hand</caption><thead><tr><th scope=\"col\">Player</th>");
         foreach (var (item, index) in loaded) html.Add($"<th scope=\"col\">{Letters[index].ToString()} <small>{OutsideText.Label(item.Exercise.Name)}</small></th>");
         if (session.Own.Count > 0) html.Raw("<th scope=\"col\">Own work</th>");
         html.Raw("</tr></thead><tbody>");
         foreach (var id in Everyone())
         {
             html.Add($"<tr><th scope=\"row\">{OutsideText.Label(week.Player(id).Name)}</th>");
-            foreach (var (item, _) in loaded) Cell(html, id, item);
+            foreach (var (item, index) in loaded) Cell(html, id, item, Letters[index]);
             if (session.Own.Count > 0) OwnCell(html, id);
             html.Raw("</tr>");
         }
@@ -75,13 +79,24 @@ internal sealed class SessionSheet(WeekContext week, UnitSession session, IReadO
         html.Raw("</tbody></table>");
     }
 
+    // What goes for everybody stands once with the exercise, not beside every load.
+    private IReadOnlyList<string> Common(PlannedItem item)
+    {
+        if (_common.TryGetValue(item, out var known)) return known;
+        var notes = session.Players.Select(p => week.Loads(p, item, session.Slot.Date)).Where(l => l.Working.Count > 0).Select(l => l.Notes).ToList();
+        return _common[item] = notes.Count < 2 ? [] : [.. notes[0].Where(n => notes.TrueForAll(o => o.Contains(n)))];
+    }
+
+    // Said once over the table.
+    private static bool IsPlain(string note) => note.StartsWith("load of one hand", StringComparison.Ordinal);
+
     private static bool HasLoad(PlannedItem item) => item.Exercise.Basis.Kind != LoadBasisKind.None || item.Partner?.Basis.Kind == LoadBasisKind.Height;
 
-    private void Cell(Markup html, string id, PlannedItem item)
+    private void Cell(Markup html, string id, PlannedItem item, char letter)
     {
         var loads = week.Loads(id, item, session.Slot.Date);
-        html.Add($"<td><b>{Main(loads)}</b>");
-        var marks = _notes.Marks(loads.Instead is { } instead && instead != "test first" ? [instead, .. loads.Notes] : loads.Notes);
+        html.Add($"<td data-l=\"{letter.ToString()}\"><b>{Main(loads)}</b>");
+        var marks = _notes.Marks(loads.Instead is { } instead && instead != "test first" ? [instead, .. loads.Notes.Except(Common(item))] : loads.Notes.Except(Common(item)).Where(n => !IsPlain(n)));
         if (marks.Length > 0) html.Add($"<sup>{marks}</sup>");
         if (loads.WarmUp.Count > 0) html.Add($"<small>{SheetWords.WarmUp(loads, week.Bar)}</small>");
         html.Raw("</td>");
@@ -104,22 +119,23 @@ internal sealed class SessionSheet(WeekContext week, UnitSession session, IReadO
             return;
         }
 
-        html.Add($"<td class=\"ow\">{OutsideText.Label(own.Item.Exercise.Name)}");
+        html.Add($"<td class=\"shw\"><b>{LetterOf(own)}");
         if (HasLoad(own.Item))
         {
             var loads = week.Loads(id, own.Item, session.Slot.Date);
-            html.Add($" <b>{Main(loads)}</b>");
-            if (_notes.Marks(loads.Notes) is { Length: > 0 } marks) html.Add($"<sup>{marks}</sup>");
+            html.Add($" {Main(loads)}");
+            if (_notes.Marks(loads.Notes.Except(Common(own.Item)).Where(n => !IsPlain(n))) is { Length: > 0 } marks) html.Add($"<sup>{marks}</sup>");
         }
 
-        html.Add($"<small>{(own.ForNeed.Contains(id) ? $"his need: {own.Quality.Name()}" : "group default")}</small></td>");
+        html.Raw("</b>");
+        html.Add($"<small>{(own.ForNeed.Contains(id) ? $"need: {own.Quality.Name()}" : "group default")}</small></td>");
     }
 
     private void Own(Markup html)
     {
         if (session.Own.Count == 0 || session.IsApart) return;
-        html.Raw("<p class=\"owl\"><b>Own work</b> ");
-        html.Add($"{string.Join("; ", session.Own.Select(o => $"{OutsideText.Label(o.Item.Exercise.Name)} {SheetWords.Sets(o.Item)}, {SheetWords.Way(o.Item)}{After(o)}"))}.</p>");
+        html.Raw("<p class=\"shx\"><b>Own work</b> ");
+        html.Add($"{string.Join("; ", session.Own.Select(o => $"{LetterOf(o)} {OutsideText.Label(o.Item.Exercise.Name)} {SheetWords.Sets(o.Item)}, {SheetWords.Way(o.Item)}{After(o)}"))}.</p>");
     }
 
     // Own work of a fresh quality comes before heavier shared work.
@@ -135,14 +151,14 @@ internal sealed class SessionSheet(WeekContext week, UnitSession session, IReadO
         {
             var id = unit.Players[0];
             var items = unit.For(id);
-            html.Add($"<p class=\"apt\"><b>{OutsideText.Label(week.Player(id).Name)}</b>, restricted: ");
+            html.Add($"<p class=\"shx\"><b>{OutsideText.Label(week.Player(id).Name)}</b>, restricted: ");
             html.Add($"{(items.Count == 0 ? "nothing in this session" : string.Join("; ", items.Select(i => $"{OutsideText.Label(i.Exercise.Name)} {SheetWords.Sets(i)}{(HasLoad(i) && Main(week.Loads(id, i, unit.Slot.Date)) is { Length: > 0 } load ? $" at {load}" : "")}")))}.</p>");
         }
     }
 
     private void Notes(Markup html)
     {
-        html.Raw("<p class=\"ssn\">");
+        html.Raw("<p class=\"shn\">");
         foreach (var (mark, text) in _notes.All) html.Add($"<span><sup>{mark}</sup> {Words.Signs(text)}</span> ");
         html.Raw("Stop on pain, dizziness or lost technique; spotters at bench and squat, none at cleans. Local rules and licensed staff come first.</p>");
     }

@@ -66,8 +66,8 @@ internal static class WeekAnswers
         var testFirst = week.Squad.Players.Count(p => week.Sessions.Any(s => s.Players.Contains(p.Id) && s.For(p.Id).Any(i => week.Loads(p.Id, i, s.Slot.Date).Instead?.StartsWith("test first", StringComparison.Ordinal) == true)));
         var unserved = week.Answer.Plan?.Needs.Count(n => n.OwnSets == 0) ?? 0;
         Add(week.Squad.Out.Count, "one player is out", "players are out");
-        Add(apart, "one trains apart within his restrictions", "train apart within their restrictions");
-        Add(testFirst, "one needs a test before he gets a load", "need a test before they get a load");
+        Add(apart, "one player trains apart within his restrictions", "players train apart within their restrictions");
+        Add(testFirst, "one player needs a test before he gets a load", "players need a test before they get a load");
         Add(unserved, "one need finds no place this week", "needs find no place this week");
         Add(week.Answer.Plan?.Flags.Count ?? 0, "one rule is not kept and flagged", "places where a flagged rule is not kept");
         return care.Count == 0 ? new("Nothing stands out.", "Nobody is out or restricted, and every load comes from a test. Look at the players, not at the sheet, all the same.")

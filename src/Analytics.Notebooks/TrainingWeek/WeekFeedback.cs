@@ -16,7 +16,7 @@ internal static class WeekFeedback
     {
         var groups = season.Athletes.Where(a => a.InLatestSeason).ToDictionary(a => a.Id, a => a.Group, StringComparer.Ordinal);
         var readings = PlanReadings.Of(training.Earlier.Where(e => e.Date < monday), season.Sessions.Select(s => new LoggedSession(s.AthleteId, s.Work)), groups);
-        return new LoadFeedback(training.Rules, training.Schemes).Of(readings, monday);
+        return new LoadFeedback(training.Rules, training.Schemes, ClearLosses.Of(season, monday)).Of(readings, monday);
     }
 
     /// <summary>

@@ -44,7 +44,7 @@ internal static class WhyBlock
         var served = week.Answer.Plan?.Needs.FirstOrDefault(n => n.AthleteId == player.Id && n.Quality == need.Quality);
         if (served is null) return new("no plan");
         if (served.OwnSets == 0) return new("none", served.Reason ?? "", Tone.Loss);
-        var items = week.Sessions.Where(s => s.Players.Contains(player.Id)).SelectMany(s => s.Own.Where(o => o.Quality == need.Quality && (o.ForNeed.Contains(player.Id) || o.ByDefault.Contains(player.Id)))
+        var items = week.Sessions.Where(s => s.Players.Contains(player.Id)).SelectMany(s => s.Own.Where(o => need.IsServedBy(o.Item.Exercise) && (o.ForNeed.Contains(player.Id) || o.ByDefault.Contains(player.Id)))
             .Select(o => $"{s.Slot.Date.ToString("ddd", CultureInfo.InvariantCulture)} {o.Item.Exercise.Name}"));
         return new(string.Create(CultureInfo.InvariantCulture, $"{served.OwnSets} sets"), string.Join(", ", items));
     }
@@ -66,7 +66,7 @@ internal static class WhyBlock
 
     private static Cell Whom(WeekContext week, IReadOnlyList<Planning.Plans.UnitSession> sessions, Exercise exercise)
     {
-        var players = sessions.SelectMany(s => s.Players).Distinct().Select(week.Player).Where(p => p.Needs.Any(n => n.IsNeed && n.Quality == exercise.Quality)).Select(p => p.Name).ToList();
+        var players = sessions.SelectMany(s => s.Players).Distinct().Select(week.Player).Where(p => p.Needs.Any(n => n.IsNeed && n.IsServedBy(exercise))).Select(p => p.Name).ToList();
         return players.Count == 0 ? new("nobody's named need", "balanced default of the day") : new(players.Count <= 6 ? string.Join(", ", players) : $"{string.Join(", ", players.Take(5))} and {players.Count - 5} more");
     }
 }

@@ -1,4 +1,5 @@
 using Analytics.Metrics.Catalogue;
+using Analytics.Planning.Weeks;
 
 namespace Analytics.Planning.Needs;
 
@@ -16,6 +17,14 @@ public static class NeedTests
     /// <param name="metrics">Metrics.</param>
     public static IEnumerable<Metric> Among(IEnumerable<Metric> metrics)
         => metrics.Select(m => (Metric: m, Place: PlaceOf(m.Id))).Where(m => m.Place < Order.Count).OrderBy(m => m.Place).Select(m => m.Metric);
+
+    /// <summary>Half of the body a test of strength is about; any for other tests.</summary>
+    /// <param name="metric">Metric.</param>
+    public static BodyHalf HalfOf(Metric metric)
+    {
+        ArgumentNullException.ThrowIfNull(metric);
+        return metric.Quality != Quality.MaximalStrength ? BodyHalf.Any : metric.Id.StartsWith("bench_press", StringComparison.Ordinal) ? BodyHalf.Upper : BodyHalf.Lower;
+    }
 
     /// <summary>Place in the order; behind all of them for any other metric.</summary>
     internal static int PlaceOf(string metricId)

@@ -56,7 +56,7 @@ public static class PlayerNeeds
         var isBehind = rules.IsOn(RuleIds.NeedProbability) && first.Probability >= rules.Value(RuleIds.NeedProbability) / 100;
         if (isBehind && known.Find(t => t.Test.Metric.Quality == first.Test.Metric.Quality && t.Probability < NotBehind) is { } objects)
             return Open($"tests disagree: {words.Said(first)}; {words.Said(objects)}");
-        return new(quality, first.Probability, words.Said(first) + (isBehind ? "" : words.NotEnough()), isBehind);
+        return new(quality, first.Probability, words.Said(first) + (isBehind ? "" : words.NotEnough()), isBehind) { Half = NeedTests.HalfOf(first.Test.Metric) };
     }
 }
 

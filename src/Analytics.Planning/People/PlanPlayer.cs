@@ -1,5 +1,6 @@
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Loads;
+using Analytics.Planning.Weeks;
 using Analytics.Quantities;
 
 namespace Analytics.Planning.People;
@@ -37,4 +38,16 @@ public sealed record PlanPlayer
 /// <param name="Probability">0 to 1; null when the tests cannot say.</param>
 /// <param name="Reason">What it rests on, or why the tests cannot say, in words.</param>
 /// <param name="IsNeed">Whether the probability reaches the rule's figure, and no other test of the quality objects.</param>
-public sealed record QualityNeed(TrainedQuality Quality, double? Probability, string Reason, bool IsNeed);
+public sealed record QualityNeed(TrainedQuality Quality, double? Probability, string Reason, bool IsNeed)
+{
+    /// <summary>Half of the body the test that speaks is about: a weak squat asks for the legs.</summary>
+    public BodyHalf Half { get; init; }
+
+    /// <summary>Whether an exercise serves it.</summary>
+    /// <param name="exercise">The exercise.</param>
+    public bool IsServedBy(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return exercise.Quality == Quality && (Half == BodyHalf.Any || Half == BodyHalf.Lower == exercise.Pattern.IsLowerBody());
+    }
+}

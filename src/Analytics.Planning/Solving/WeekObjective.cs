@@ -1,6 +1,7 @@
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Loads;
 using Analytics.Planning.Plans;
+using Analytics.Planning.Weeks;
 using Google.OrTools.Sat;
 
 namespace Analytics.Planning.Solving;
@@ -19,6 +20,9 @@ internal static class WeekObjective
 
     /// <summary>A player's own work on a need, for a probability of 1.</summary>
     public const int OwnNeed = 1_000;
+
+    /// <summary>Own work for the half of the body a player's need is about, each player.</summary>
+    public const int HalfOfNeed = 150;
 
     /// <summary>A set of the shared part, for a probability of 1 in all players.</summary>
     public const int SharedNeedSet = 60;
@@ -76,7 +80,7 @@ internal static class WeekObjective
         foreach (var choice in day.Shared)
         {
             var candidate = choice.Candidate;
-            var need = day.Unit.Players.Average(p => p.Needs.Where(n => n.IsNeed && n.Quality == candidate.Exercise.Quality).Sum(n => n.Probability ?? 0));
+            var need = day.Unit.Players.Average(p => p.Needs.Where(n => n.IsNeed && n.IsServedBy(candidate.Exercise)).Sum(n => n.Probability ?? 0));
             sum.AddTerm(choice.Chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * (SharedSet + (int)Math.Round(SharedNeedSet * need)) + Liking(day, candidate) + (WasLastWeek(week.Problem, day, candidate) ? AsLastWeek : 0));
         }
 
@@ -95,7 +99,8 @@ internal static class WeekObjective
         => problem.Earlier.Any(e => e.Force != ChoiceForce.Never && !e.IsOwnWork && e.Group == day.Unit.Group && e.Date == day.Slot.Date.AddDays(-7) && e.ExerciseId == candidate.Exercise.Id);
 
     private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
-        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate));
+        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate)
+            + HalfOfNeed * day.Unit.Players.Count(p => p.Needs.Any(n => n.IsNeed && n.Half != BodyHalf.Any && n.IsServedBy(candidate.Exercise))));
 
     private static int Liking(UnitDay day, Candidate candidate)
     {
