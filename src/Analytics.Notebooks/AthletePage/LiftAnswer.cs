@@ -18,7 +18,7 @@ internal static class LiftAnswer
             return new("What to lift: test first.", page.Loads.Count == 0 ? "No lift of yours was tested. A set of three to five good repetitions is enough to start." : "No test of yours gives a load for the bar; the table below says why.", Tone.Muted);
         ready = [.. ready.Take(Most)];
         var sets = ready.Select(l => $"{Short(l.Test.Lift)} {PageWords.Set(l.Sets[0], page.Bar)}");
-        var until = ready.Min(l => l.Test.Date.AddDays(LoadRule.StaleAfterDays));
+        var until = ready.Min(l => l.Test.Date.AddDays(LoadRule.OldAfterDays));
         var limited = page.Status.IsLimited ? $"You are listed as {page.Status.Text}: medical staff say first which of these you may do. " : "";
         return new($"{Words.Capital(Words.List([.. sets]))}.",
             $"{limited}{Basis(ready)}, rounded down to {page.Bar.Text(page.Bar.Step)}. Leave two good repetitions in every set; take weight off when they are not there. "

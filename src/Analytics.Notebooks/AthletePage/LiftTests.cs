@@ -2,6 +2,7 @@ using Analytics.Metrics.Catalogue;
 using Analytics.Metrics.Profile;
 using Analytics.Metrics.Strength;
 using Analytics.Metrics.Trials;
+using Analytics.Planning.Loads;
 using Analytics.Season;
 using Analytics.Statistics;
 using Analytics.Statistics.Distributions;
@@ -14,7 +15,7 @@ internal static class LiftTests
     // Squat, bench press and clean first, then the rest by name.
     private static readonly List<string> s_first = [Lifts.BackSquat, Lifts.BenchPress, Lifts.PowerClean];
 
-    public static IEnumerable<LiftTest> Of(SquadBook book, Athlete player, IReadOnlyList<DateOnly> days)
+    public static IEnumerable<KnownMaximum> Of(SquadBook book, Athlete player, IReadOnlyList<DateOnly> days)
         => days.SelectMany(d => book.Of(player.Id, d)!.Of<LiftSet>().Select(s => (Day: d, Set: s)))
             .Where(s => s.Set.Load.Kilograms > 0 && s.Set.Repetitions > 0)
             .GroupBy(s => s.Set.Lift, StringComparer.Ordinal)
@@ -23,7 +24,7 @@ internal static class LiftTests
             {
                 var latest = lift.Max(s => s.Day);
                 var result = DayOneRepMax.From(lift.Where(s => s.Day == latest).Select(s => s.Set))!;
-                return new LiftTest(
+                return new KnownMaximum(
                     lift.Key, result.Value.Kilograms, Range(book, player.Id, lift.Key, latest, result), latest, result.HowMade, result.Doubt,
                     lift.Max(s => s.Set.Load.Kilograms), player.Absences.Where(a => a.Status == "injured" && a.From >= latest).Select(a => (DateOnly?)a.From).FirstOrDefault());
             });

@@ -1,4 +1,5 @@
 using Analytics.Metrics.Strength;
+using Analytics.Planning.Loads;
 
 namespace Analytics.Notebooks.AthletePage;
 
@@ -14,11 +15,8 @@ internal sealed record LoadScheme(int Sets, int Repetitions, double Percent)
     // In a clean or snatch speed ends the set, not failure, so few repetitions and no table of repetitions.
     private static readonly HashSet<string> s_pulls = new(StringComparer.Ordinal) { Lifts.PowerClean, "hang_clean", "clean", "clean_pull", "snatch", "power_snatch", "jerk", "push_press" };
 
-    // Per cent of the added load alone says nothing: the body is lifted too.
-    private static readonly HashSet<string> s_added = new(StringComparer.Ordinal) { "pull_up", "dip" };
-
     /// <summary>A lighter and a heavier scheme; none where per cent of the load does not fit.</summary>
-    public static IReadOnlyList<LoadScheme> For(string lift) => s_added.Contains(lift) ? [] : s_pulls.Contains(lift) ? s_fast : s_slow;
+    public static IReadOnlyList<LoadScheme> For(string lift) => LoadBase.IsAddedWeight(lift) ? [] : s_pulls.Contains(lift) ? s_fast : s_slow;
 
     /// <summary>Repetitions the textbook's table leaves in reserve [baechle2008]; null where it does not print the share or the lift is not slow.</summary>
     public static double? Reserve(string lift, LoadScheme scheme)

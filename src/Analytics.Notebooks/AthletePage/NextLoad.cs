@@ -1,18 +1,6 @@
-using Analytics.Statistics;
+using Analytics.Planning.Loads;
 
 namespace Analytics.Notebooks.AthletePage;
-
-/// <summary>What is known of a player's 1RM in one lift.</summary>
-/// <param name="Lift">Identifier of the lift.</param>
-/// <param name="Kilograms">Measured or estimated 1RM.</param>
-/// <param name="Range">Where the usual 1RM lies, 95 %, in kg; null when no error is known.</param>
-/// <param name="Date">Day of the test.</param>
-/// <param name="HowMade">"measured" or "estimated from 5 repetitions".</param>
-/// <param name="Doubt">Why it is doubtful; null when it is not.</param>
-/// <param name="HeaviestKilograms">Heaviest load of the lift in any test read, up to the day of the page.</param>
-/// <param name="HurtSince">First day of an injury after the test that is over; null when there was none.</param>
-internal sealed record LiftTest(
-    string Lift, double Kilograms, Interval? Range, DateOnly Date, string HowMade, string? Doubt, double HeaviestKilograms, DateOnly? HurtSince);
 
 /// <summary>A load of a scheme.</summary>
 /// <param name="Scheme">Sets, repetitions, per cent.</param>
@@ -29,4 +17,4 @@ internal sealed record PlannedSet(LoadScheme Scheme, double Load, bool IsAboveTe
 /// <param name="Reasons">Why the lower side; empty when it is not.</param>
 /// <param name="TestFirst">Why there are no loads; null when there are.</param>
 internal sealed record NextLoad(
-    LiftTest Test, IReadOnlyList<PlannedSet> Sets, double BaseKilograms, bool IsLowerSide, IReadOnlyList<string> Reasons, string? TestFirst);
+    KnownMaximum Test, IReadOnlyList<PlannedSet> Sets, double BaseKilograms, bool IsLowerSide, IReadOnlyList<string> Reasons, string? TestFirst);

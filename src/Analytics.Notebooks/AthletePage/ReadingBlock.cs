@@ -4,6 +4,7 @@ using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
+using Analytics.Planning.Loads;
 
 namespace Analytics.Notebooks.AthletePage;
 
@@ -32,7 +33,7 @@ internal static class ReadingBlock
         yield return ("Where you stand", "One scale for all tests: distance from the middle of your group in standard deviations between players, pooled over the groups, better to the right. The pale band is one of them to either side.");
         yield return ("What to work on", string.Create(CultureInfo.InvariantCulture, $"A quality is named when you are behind the middle of your group, by more than too small to matter, with at least {100 * page.NeedThreshold:0}\u2009% probability; of several, the one furthest behind."));
         yield return ("Next loads", string.Create(CultureInfo.InvariantCulture,
-            $"Per cent of the latest 1RM, rounded down to the step of the bar. The lower side of its range counts when the estimate is doubtful, when that side lies more than {100 * LoadRule.Wide:0}\u2009% under it, or when the test is more than {LoadRule.StaleAfterDays / 7} weeks old; after {LoadRule.ExpiredAfterDays / 7} weeks, or after an injury, test first. A doubtful estimate never gives more than was lifted. Limits: our choice. Sets and repetitions: common practice inside the textbook's zones [baechle2008]."));
+            $"Per cent of the latest 1RM, rounded down to the step of the bar. The lower side of its range counts when the estimate is doubtful, when that side lies more than {100 * LoadBase.Wide:0}\u2009% under it, or when the test is more than {LoadRule.OldAfterDays / 7} weeks old; after {LoadRule.ExpiredAfterDays / 7} weeks, or after an injury, test first. A doubtful estimate never gives more than was lifted. Limits: our choice. Sets and repetitions: common practice inside the textbook's zones [baechle2008]."));
         yield return ("Other players", $"No value of another player is in this file. Group figures are means and spreads of at least {Words.Count(SquadBook.FewestCompared)} players; a median would be one player's value.");
     }
 

@@ -23,10 +23,27 @@ public sealed record ContactLimit(int Most, string Level, bool IsHeavy)
     {
         ArgumentNullException.ThrowIfNull(player);
         ArgumentNullException.ThrowIfNull(rules);
-        var years = player.TrainingYears ?? 0;
-        var guide = ContactGuide.All[years <= NoExperienceUpTo ? 0 : years < MuchExperienceFrom ? 1 : 2];
-        var heavy = player.BodyMass is { } mass && mass.Kilograms > rules.Value(RuleIds.HeavyPlayer);
+        var guide = ContactGuide.All[IsBeginner(player) ? 0 : player.TrainingYears < MuchExperienceFrom ? 1 : 2];
+        var heavy = IsHeavyPlayer(player, rules) && rules.IsOn(RuleIds.HeavyPlayerContacts);
         var share = rules.Value(RuleIds.JumpContacts) / 100 * (heavy ? rules.Value(RuleIds.HeavyPlayerContacts) / 100 : 1);
         return new((int)Math.Floor(guide.High * share + 1e-9), guide.Level, heavy);
+    }
+
+    /// <summary>Whether a player counts as without experience of jump training; unknown years count as none.</summary>
+    /// <param name="player">The player.</param>
+    public static bool IsBeginner(PlanPlayer player)
+    {
+        ArgumentNullException.ThrowIfNull(player);
+        return (player.TrainingYears ?? 0) <= NoExperienceUpTo;
+    }
+
+    /// <summary>Whether a player is above the body mass of the rule; an unknown one is not, and nobody is where the rule is off.</summary>
+    /// <param name="player">The player.</param>
+    /// <param name="rules">The rules.</param>
+    public static bool IsHeavyPlayer(PlanPlayer player, PlanRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(player);
+        ArgumentNullException.ThrowIfNull(rules);
+        return rules.IsOn(RuleIds.HeavyPlayer) && player.BodyMass is { } mass && mass.Kilograms > rules.Value(RuleIds.HeavyPlayer);
     }
 }

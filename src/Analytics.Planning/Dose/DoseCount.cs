@@ -1,4 +1,6 @@
+using Analytics.Metrics.Strength;
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
 using Analytics.Planning.Schemes;
 
 namespace Analytics.Planning.Dose;
@@ -6,6 +8,9 @@ namespace Analytics.Planning.Dose;
 /// <summary>Counts of one exercise with one scheme.</summary>
 public static class DoseCount
 {
+    /// <summary>Repetitions in reserve up to which a set is hard whatever its per cent (common practice, no source).</summary>
+    public const double HardReserve = 3;
+
     /// <summary>Ground contacts of all sets, both sides counted, the reactive movement of a contrast pair too.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="scheme">The scheme.</param>
@@ -27,26 +32,33 @@ public static class DoseCount
     }
 
     /// <summary>
-    /// Hard sets: sets at or above the rule's share of the 1RM, or with at most 3 repetitions left in reserve, of a loaded lift. Counted by pattern.
+    /// Hard sets of a loaded lift: those at or above the rule's share of the 1RM, set by set, so that a ramp counts from where it gets there; all of them where at
+    /// most <see cref="HardReserve"/> repetitions are left at the end, but of a ramp with per cent only the top set. Counted by pattern.
     /// </summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="scheme">The scheme.</param>
     /// <param name="heavyPercent">Share from which a set is heavy, %.</param>
-    public static int HardSets(Exercise exercise, SetScheme scheme, double heavyPercent)
+    /// <param name="table">Table for schemes that name only repetitions in reserve; the textbook's when null.</param>
+    public static int HardSets(Exercise exercise, SetScheme scheme, double heavyPercent, RepetitionTable? table = null)
     {
-        ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(scheme);
-        return exercise.Basis.Kind == LoadBasisKind.Lift && (scheme.MostPercent >= heavyPercent || scheme.Reserve <= 3) ? scheme.Sets : 0;
+        var heavy = HeavySets(exercise, scheme, heavyPercent, table);
+        if (exercise.Basis.Kind != LoadBasisKind.Lift || scheme.Reserve is not <= HardReserve) return heavy;
+        return scheme.Kind == SchemeKind.Ramp && scheme.LeastPercent < scheme.MostPercent ? Math.Max(heavy, 1) : scheme.Sets;
     }
 
     /// <summary>Whether a working set reaches the rule's share of the 1RM of the exercise.</summary>
     /// <param name="exercise">The exercise.</param>
-    /// <param name="scheme">The scheme.</param>
+    /// <param name="scheme">The scheme; one that names only repetitions in reserve is heavy where the table says so.</param>
     /// <param name="heavyPercent">Share from which a set is heavy, %.</param>
-    public static bool IsHeavy(Exercise exercise, SetScheme scheme, double heavyPercent)
+    /// <param name="table">Table for schemes that name only repetitions in reserve; the textbook's when null.</param>
+    public static bool IsHeavy(Exercise exercise, SetScheme scheme, double heavyPercent, RepetitionTable? table = null)
+        => HeavySets(exercise, scheme, heavyPercent, table) > 0;
+
+    private static int HeavySets(Exercise exercise, SetScheme scheme, double heavyPercent, RepetitionTable? table)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(scheme);
-        return exercise.Basis.Kind == LoadBasisKind.Lift && scheme.MostPercent >= heavyPercent;
+        return exercise.Basis.Kind != LoadBasisKind.Lift ? 0 : SetPercents.Of(scheme, table ?? RepetitionTables.Textbook).Percent.Count(p => p >= heavyPercent);
     }
 }

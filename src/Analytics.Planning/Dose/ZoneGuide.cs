@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Analytics.Planning.Dose;
 
 /// <summary>
@@ -22,8 +24,14 @@ public sealed record ZoneGuide(double FromPercent, double ToPercent, int LeastPe
         new(90, double.PositiveInfinity, 1, 2, 7, 4, 10),
     ];
 
-    /// <summary>The zone of an intensity.</summary>
+    /// <summary>The zone in words.</summary>
+    public string Words => FromPercent <= 0 ? string.Create(CultureInfo.InvariantCulture, $"below {ToPercent:0} %")
+        : double.IsPositiveInfinity(ToPercent) ? string.Create(CultureInfo.InvariantCulture, $"at {FromPercent:0} % and more")
+        : string.Create(CultureInfo.InvariantCulture, $"at {FromPercent:0} % to below {ToPercent:0} %");
+
+    /// <summary>The zone of an intensity; an edge belongs to the upper zone.</summary>
     /// <param name="percent">% of 1RM, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
     public static ZoneGuide At(double percent) => percent > 0 ? All.First(z => percent < z.ToPercent)
         : throw new ArgumentOutOfRangeException(nameof(percent), percent, "An intensity must be above 0 %.");
 }

@@ -1,3 +1,4 @@
+using Analytics.Metrics.Strength;
 using Analytics.Planning.Exercises;
 using Analytics.Planning.Schemes;
 
@@ -14,17 +15,22 @@ public sealed record RampStep(int Repetitions, double Percent);
 /// </summary>
 public static class WarmUpRamp
 {
+    /// <summary>Per cent of the 1RM from which a third step is done (common practice, no source).</summary>
+    public const double HeavyFrom = 80;
+
     private static readonly IReadOnlyList<RampStep> s_light = [new(5, 50), new(3, 75)];
     private static readonly IReadOnlyList<RampStep> s_heavy = [new(5, 50), new(3, 70), new(1, 85)];
 
     /// <summary>The steps; none for what has no bar on it, and none before a scheme that builds up by itself but the first.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="scheme">The scheme.</param>
-    public static IReadOnlyList<RampStep> For(Exercise exercise, SetScheme scheme)
+    /// <param name="table">Table for schemes that name only repetitions in reserve; the textbook's when null.</param>
+    public static IReadOnlyList<RampStep> For(Exercise exercise, SetScheme scheme, RepetitionTable? table = null)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(scheme);
-        if (exercise.Basis.Kind != LoadBasisKind.Lift || exercise.Implement != "barbell") return [];
-        return scheme.Kind == SchemeKind.Ramp ? [s_light[0]] : scheme.MostPercent >= 80 ? s_heavy : s_light;
+        if (exercise.Basis.Kind != LoadBasisKind.Lift || exercise.Implement != LoadableWeights.Barbell) return [];
+        if (scheme.Kind == SchemeKind.Ramp) return [s_light[0]];
+        return SetPercents.Of(scheme, table ?? RepetitionTables.Textbook).Percent.Any(p => p >= HeavyFrom) ? s_heavy : s_light;
     }
 }

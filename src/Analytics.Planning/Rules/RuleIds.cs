@@ -21,7 +21,7 @@ public static class RuleIds
     /// <summary>Ground contacts of a session, by experience; the figure is per cent of the guide.</summary>
     public const string JumpContacts = "jump_contacts";
 
-    /// <summary>Body mass from which the heavy player's share of contacts holds.</summary>
+    /// <summary>Body mass above which the heavy player's share of contacts holds.</summary>
     public const string HeavyPlayer = "heavy_player_mass";
 
     /// <summary>Share of the contacts a heavy player does.</summary>

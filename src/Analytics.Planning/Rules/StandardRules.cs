@@ -16,7 +16,7 @@ internal static class StandardRules
         new(RuleIds.HighImpactGap, "hours between two sessions with jumps of high impact", 48, "h", RuleHandling.Refuse, Textbook),
         new(RuleIds.ZoneRepetitions, "repetitions of a weightlifting movement in a session, by zone of intensity", null, "", RuleHandling.Refuse, "hristov2005"),
         new(RuleIds.JumpContacts, "ground contacts of a session, share of the guide for the player's experience", 100, "%", RuleHandling.Refuse, Textbook),
-        new(RuleIds.HeavyPlayer, "body mass from which a player counts as heavy in jumps", 100, "kg", RuleHandling.Refuse, Textbook),
+        new(RuleIds.HeavyPlayer, "body mass above which a player counts as heavy in jumps", 100, "kg", RuleHandling.Refuse, Textbook),
         new(RuleIds.HeavyPlayerContacts, "share of the ground contacts a heavy player does", 75, "%", RuleHandling.Refuse, Practice),
         new(RuleIds.HardSets, "hard sets of one pattern in a week", 12, "sets", RuleHandling.Refuse, Practice),
         new(RuleIds.SessionMinutes, "the session ends in the minutes of the calendar", null, "", RuleHandling.Refuse, Practice),

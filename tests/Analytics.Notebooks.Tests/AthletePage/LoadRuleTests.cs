@@ -1,4 +1,5 @@
 using Analytics.Notebooks.AthletePage;
+using Analytics.Planning.Loads;
 using Analytics.Season;
 using Analytics.Statistics;
 
@@ -81,7 +82,7 @@ public sealed class LoadRuleTests
     public void Doubtful_LoadsAreHeldAtWhatWasLifted()
     {
         // 102 kg for 15: lower side 140, of which 75 % = 105 and 85 % = 119 are more than was ever on the bar; 102 -> 100.
-        var load = LoadRule.Of(new LiftTest("bench_press", 153, new Interval(140, 166), Today, "estimated from 15 repetitions", "estimated from 15 repetitions, more than 10", 102, null), Today, Kilograms);
+        var load = LoadRule.Of(new KnownMaximum("bench_press", 153, new Interval(140, 166), Today, "estimated from 15 repetitions", "estimated from 15 repetitions, more than 10", 102, null), Today, Kilograms);
         Assert.Equal([100, 100], load.Sets.Select(s => s.Load));
         Assert.All(load.Sets, s => Assert.True(s.IsCapped));
         Assert.Contains("more than 10", Assert.Single(load.Reasons), StringComparison.Ordinal);
@@ -91,7 +92,7 @@ public sealed class LoadRuleTests
     public void Estimate_LoadAboveAnyTested_SaysSo()
     {
         // 100 kg for 10: 1RM 133.3; 85 % = 113.3 -> 112.5 is above the 100 lifted, 75 % = 100 is not.
-        var load = LoadRule.Of(new LiftTest("bench_press", 133.34, new Interval(121, 146), Today, "estimated from 10 repetitions", null, 100, null), Today, Kilograms);
+        var load = LoadRule.Of(new KnownMaximum("bench_press", 133.34, new Interval(121, 146), Today, "estimated from 10 repetitions", null, 100, null), Today, Kilograms);
         Assert.Equal([100, 112.5], load.Sets.Select(s => s.Load));
         Assert.Equal([false, true], load.Sets.Select(s => s.IsAboveTested));
     }
@@ -117,7 +118,7 @@ public sealed class LoadRuleTests
     public void LoadBelowOneStep_IsNoLoad()
         => Assert.NotNull(LoadRule.Of(Squat(2, new Interval(1.9, 2.1)), Today, Kilograms).TestFirst);
 
-    private static LiftTest Squat(double kilograms, Interval? range) => new("back_squat", kilograms, range, Today, "measured", null, kilograms, null);
+    private static KnownMaximum Squat(double kilograms, Interval? range) => new("back_squat", kilograms, range, Today, "measured", null, kilograms, null);
 
     private static SeasonSettings Settings(string unit) => new() { Club = "", Season = "", From = Today, To = Today, MassUnit = unit };
 }
