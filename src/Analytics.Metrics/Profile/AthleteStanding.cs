@@ -26,6 +26,34 @@ public sealed record AthleteStanding(
     /// <summary>Value minus middle, in the metric's unit, not turned by direction.</summary>
     public double Difference => Value.Value - Middle;
 
+    /// <summary>Best guess of the true value in the metric's unit: the middle and <see cref="Likely"/>; null when it cannot be stated.</summary>
+    public double? LikelyValue { get; private init; }
+
+    /// <summary>
+    /// Standard deviation of that guess, √(w e² + (1 − w)² v) with e the error of the value, w its weight and v the variance of the middle. Not that of the
+    /// distance from the middle, which holds w² v: a middle that is known badly hardly blurs a value that was measured well.
+    /// </summary>
+    public double? LikelyValueError { get; private init; }
+
+    /// <summary>Degrees of freedom of the probabilities: the fewer of spread and test error; infinity when both are taken as known.</summary>
+    public double DegreesOfFreedom { get; private init; }
+
+    private bool LowerIsBetter { get; init; }
+
+    /// <summary>
+    /// Probability that the true value is worse than a target that is fixed, as a coach sets one; null when it cannot be stated. With the middle less the margin as
+    /// target it differs from <see cref="ProbabilityBehind"/>, which asks for the distance to a middle that is itself only estimated.
+    /// </summary>
+    /// <param name="target">The target, in the metric's unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The target is not a finite number.</exception>
+    public double? ProbabilityWorseThan(double target)
+    {
+        if (!double.IsFinite(target)) throw new ArgumentOutOfRangeException(nameof(target), target, "A target must be a finite number.");
+        if (LikelyValue is not { } likely || LikelyValueError is not > 0) return null;
+        var missing = LowerIsBetter ? likely - target : target - likely;
+        return StudentLaw.Cdf(missing / LikelyValueError.Value, DegreesOfFreedom);
+    }
+
     internal static AthleteStanding Of(
         SquadProfile profile, Metric metric, DayValue value, GroupSummary group, WithinGroupSpread? spread,
         MetricReliability reliability, SmallestWorthwhileChange margin)
@@ -51,15 +79,18 @@ public sealed record AthleteStanding(
         var weight = variance / (variance + error.Value * error.Value);
         var likely = weight * better;
         var deviation = Math.Sqrt(weight * error.Value * error.Value + Math.Pow(weight * (group.MiddleError ?? 0), 2));
+        // Spread and error are estimates: Student's law with the fewer degrees of freedom keeps small squads from sounding too sure.
+        var degrees = Math.Min(spread.DegreesOfFreedom, reliability.DegreesOfFreedom);
         return scored with
         {
             Likely = likely,
             LikelyError = deviation,
+            LikelyValue = group.Middle + (metric.Better == Direction.Lower ? -likely : likely),
+            LikelyValueError = Math.Sqrt(weight * error.Value * error.Value + Math.Pow((1 - weight) * (group.MiddleError ?? 0), 2)),
+            DegreesOfFreedom = degrees,
+            LowerIsBetter = metric.Better == Direction.Lower,
             Weight = weight,
-            ProbabilityBehind = deviation > 0
-                // Spread and error are estimates: Student's law with the fewer degrees of freedom keeps small squads from sounding too sure.
-                ? StudentLaw.Cdf((-(margin.Value ?? 0) - likely) / deviation, Math.Min(spread.DegreesOfFreedom, reliability.DegreesOfFreedom))
-                : null,
+            ProbabilityBehind = deviation > 0 ? StudentLaw.Cdf((-(margin.Value ?? 0) - likely) / deviation, degrees) : null,
         };
     }
 

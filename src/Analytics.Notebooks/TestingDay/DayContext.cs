@@ -4,6 +4,7 @@ using Analytics.Metrics.Sketching;
 using Analytics.Metrics.Trials;
 using Analytics.Notebooks.OnTrial;
 using Analytics.Notebooks.Units;
+using Analytics.Planning.Needs;
 using Analytics.Season;
 
 namespace Analytics.Notebooks.TestingDay;
@@ -32,7 +33,7 @@ internal sealed class DayContext
         if (fewestInGroup is { } fewest) Profile = Profile with { MinimumGroup = fewest };
         Headlines = TestingDay.Headlines.Of(this);
         _needs = new(() => Profile.Needs(
-            [.. Metrics.Where(m => NeedOrder.Contains(m.Id)).OrderBy(m => NeedOrder.IndexOf(m.Id)).Select(Standing)],
+            [.. NeedTests.Among(Metrics).Select(Standing)],
             Before is null ? [] : [.. Headlines.Select(Change)],
             Unavailable));
     }
@@ -71,13 +72,6 @@ internal sealed class DayContext
     /// <summary>The same day with metrics on trial besides.</summary>
     public DayContext With(IEnumerable<MetricSketch> sketches)
         => new(Season, Choice, trials: OnTrial.And(sketches, SquadSetup.DaysLookedAt(Season, Before is null ? [Today] : [Before, Today])));
-
-    // The first test of a quality speaks for it in the needs; the later ones may object.
-    private static readonly List<string> NeedOrder =
-    [
-        "back_squat_1rm", "bench_press_1rm", "cmj_height", "power_clean_1rm", "standing_long_jump", "drop_jump_rsi", "hurdle_rsi",
-        "sprint_10yd", "sprint_10m", "max_speed", "pro_agility", "throw_seated_chest", "throw_standing_chest",
-    ];
 
     public Athlete Athlete(string id) => _athletes[id];
 

@@ -42,7 +42,7 @@ internal static class LoadBlock
         Add("jump contacts", "", 0, w => w.Contacts.Total);
         return panels.Count == 0 ? new Note("No week can be summed: ratings, minutes or contacts are missing in every one.") : new TrendPlot(panels);
 
-        void Add(string what, string unit, int decimals, Func<TrainingWeek, double?> value)
+        void Add(string what, string unit, int decimals, Func<Metrics.Load.TrainingWeek, double?> value)
         {
             var known = weeks.Select(w => (w.AthleteId, w.Week.Monday, Value: value(w.Week))).Where(w => w.Value is not null).ToList();
             if (known.Count == 0) return;

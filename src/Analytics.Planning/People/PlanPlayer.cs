@@ -25,7 +25,7 @@ public sealed record PlanPlayer
     /// <summary>What is known of his 1RM, by lift.</summary>
     public IReadOnlyDictionary<string, KnownMaximum> Maxima { get; init; } = new Dictionary<string, KnownMaximum>();
 
-    /// <summary>What he needs, one entry a quality that could be judged.</summary>
+    /// <summary>What he needs, one entry a quality; what the tests cannot say is there with its reason.</summary>
     public IReadOnlyList<QualityNeed> Needs { get; init; } = [];
 
     /// <summary>What he may not do.</summary>

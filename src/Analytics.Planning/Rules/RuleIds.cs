@@ -74,4 +74,19 @@ public static class RuleIds
 
     /// <summary>Days after which a test says nothing.</summary>
     public const string TestExpiresAfter = "test_expires_after";
+
+    /// <summary>Per cent more load after readings that allow it.</summary>
+    public const string ProgressStep = "progress_step";
+
+    /// <summary>Per cent less load after readings that fell short.</summary>
+    public const string BackOffStep = "back_off_step";
+
+    /// <summary>Session rating above which no load goes up.</summary>
+    public const string ProgressRating = "progress_rating";
+
+    /// <summary>Logged readings of an exercise that must agree before its load moves.</summary>
+    public const string ReadingsNeeded = "readings_needed";
+
+    /// <summary>Days a reading counts.</summary>
+    public const string FeedbackDays = "feedback_days";
 }

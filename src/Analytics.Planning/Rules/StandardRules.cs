@@ -34,5 +34,10 @@ internal static class StandardRules
         new(RuleIds.NeedProbability, "probability of being behind from which a quality counts as a need", 80, "%", RuleHandling.Refuse, "our choice, no source"),
         new(RuleIds.TestOldAfter, "days after which a test counts as old and the lower side of its range is used", 42, "days", RuleHandling.Refuse, "our choice, no source"),
         new(RuleIds.TestExpiresAfter, "days after which a test says nothing about today", 182, "days", RuleHandling.Refuse, "our choice, no source"),
+        new(RuleIds.ProgressStep, "a load goes up by this share when all that was planned was done", 2.5, "%", RuleHandling.Refuse, Practice),
+        new(RuleIds.BackOffStep, "a load goes down by this share when less than planned was done", 5, "%", RuleHandling.Refuse, Practice),
+        new(RuleIds.ProgressRating, "no load goes up after a session rated above this", 8, "of 10", RuleHandling.Refuse, Practice),
+        new(RuleIds.ReadingsNeeded, "logged readings of an exercise that must agree before its load moves, 2 or more", 2, "readings", RuleHandling.Refuse, Practice),
+        new(RuleIds.FeedbackDays, "days a logged reading counts for the next load", 28, "days", RuleHandling.Refuse, Practice),
     ];
 }

@@ -27,7 +27,7 @@ internal static partial class Pages
     /// <summary>Whether a name, identifier or number stands in a text on its own.</summary>
     public static bool Holds(string text, string word) => Regex.IsMatch(text, @"(?<![\w.])" + Regex.Escape(word) + @"(?![\w]|\.\d)", RegexOptions.IgnoreCase);
 
-    private static string Root()
+    public static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "Analytics.sln"))) folder = folder.Parent!;
