@@ -55,12 +55,9 @@ internal static class PlanPlayers
     private static Dictionary<string, KnownMaximum> Maxima(SeasonData season, Athlete athlete, DateOnly today) => SquadBook.Ask(season, book =>
     {
         var days = season.Days.Where(d => d.Date <= today && book.Of(athlete.Id, d.Date) is { Trials.Count: > 0 }).Select(d => d.Date).ToList();
-        return LiftTests.Of(book, athlete, days).Select(Maximum).Select(m => m.HurtSince > today ? m with { HurtSince = null } : m)
+        return LiftTests.Of(book, athlete, days).Select(m => m.HurtSince > today ? m with { HurtSince = null } : m)
             .ToDictionary(m => m.Lift, StringComparer.Ordinal);
     });
-
-    private static KnownMaximum Maximum(LiftTest test)
-        => new(test.Lift, test.Kilograms, test.Range, test.Date, test.HowMade, test.Doubt, test.HeaviestKilograms, test.HurtSince);
 
     // A margin would round to nothing in the decimals of a value, so it gets one more.
     private static string Show(SeasonData season, Metric metric, double value)
