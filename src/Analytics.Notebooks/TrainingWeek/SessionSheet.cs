@@ -63,7 +63,7 @@ internal sealed class SessionSheet
     /// <summary>Why a player does his own work, in words: a need with its probability, or the default.</summary>
     public static string Why(PlanPlayer player, OwnWork own)
     {
-        if (own.ByDefault.Contains(player.Id) && !own.ForNeed.Contains(player.Id)) return "balanced default of the group";
+        if (own.ByDefault.Contains(player.Id) && !own.ForNeed.Contains(player.Id)) return "balanced default";
         var need = player.Needs.FirstOrDefault(n => n.Quality == own.Quality);
         return $"for a need: {own.Quality.Name()}{(need?.Probability is { } p ? ", " + Words.Sure(p) : "")}";
     }

@@ -9,17 +9,13 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>The sheet of one group in one session: one printed page, landscape.</summary>
 internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportBlock
 {
-    // From so many rows on the type is set smaller, so that a large group stays on its page.
-    private const int Many = 11, VeryMany = 17;
-
     private string Unit => week.Training.Weights.Unit;
 
     private DateOnly Day => sheet.First.Slot.Date;
 
     public override void WriteHtml(Markup html)
     {
-        var rows = sheet.Players.Count + sheet.Apart.Count * 2 + Math.Max(0, sheet.Items.Count - 6) / 2;
-        html.Raw($"<section class=\"sh{(rows > VeryMany ? " r3" : rows > Many ? " r2" : "")}\">");
+        html.Raw(FormattableString.Invariant($"<section class=\"sh z{SheetSize.Tenths(week, sheet, Cautions())}\">"));
         html.Add($"<h3>{OutsideText.Label(sheet.First.Group)} <span>{Title()}</span></h3>");
         var marks = new SheetMarks();
         if (sheet.Main is { } main)

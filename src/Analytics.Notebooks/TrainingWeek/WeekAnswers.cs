@@ -10,7 +10,7 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>Three answers: what the week does, who gets extra work and why, what needs care.</summary>
 internal static class WeekAnswers
 {
-    private const int NamesShown = 3;
+    private const int NamesShown = 2;
 
     public static ReportBlock Of(WeekView view) => new Answers(Does(view), Extra(view), Care(view));
 
