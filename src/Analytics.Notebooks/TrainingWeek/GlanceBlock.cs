@@ -18,8 +18,8 @@ internal static class GlanceBlock
         var groups = view.Sessions.Where(s => view.Only is not null || !s.IsApart).GroupBy(s => s.Group).ToList();
         List<Column> columns = [new("Group"), .. days.Select(d => new Column(WeekWords.ShortDay(d)))];
         var rows = groups.Select(g => (IReadOnlyList<Cell>)[new Cell(g.Key, Who(view, g.Key)), .. days.Select(d => Of([.. g.Where(s => s.Slot.Date == d)], view))]);
-        return new Section(Title, $"Sessions from {(view.Week.Choice.IsUsualWeek ? "the usual week" : view.Week.Choice.From)}. Exercises in the order they are done; own work is on the sheets.",
-            new DataTable("Groups and days", columns, rows));
+        return new Framed("gl", new Section(Title, $"Sessions from {(view.Week.Choice.IsUsualWeek ? "the usual week" : view.Week.Choice.From)}. Exercises in the order they are done; own work is on the sheets.",
+            new DataTable("Groups and days", columns, rows)));
     }
 
     private static string Who(WeekView view, string group)

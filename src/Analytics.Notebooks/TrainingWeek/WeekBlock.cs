@@ -17,3 +17,16 @@ internal class WeekBlock(ReportBlock inner) : ReportBlock
 
     public override string ToText() => inner.ToText();
 }
+
+/// <summary>A block in a frame that its rules begin with.</summary>
+internal sealed class Framed(string className, ReportBlock inner) : ReportBlock
+{
+    public override void WriteHtml(Markup html)
+    {
+        html.Add($"<div class=\"{className}\">");
+        WriteInner(html, inner);
+        html.Raw("</div>");
+    }
+
+    public override string ToText() => inner.ToText();
+}
