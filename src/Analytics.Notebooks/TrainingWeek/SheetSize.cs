@@ -4,11 +4,11 @@ namespace Analytics.Notebooks.TrainingWeek;
 internal static class SheetSize
 {
     // Height of a landscape page of the shorter paper, in points, less a reserve; and what lines of the print style take.
-    private const double Page = 525, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
+    private const double Page = 530, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
     private const int NameChars = 36, SmallChars = 44, OwnChars = 27, WideChars = 155, Columns = 3;
 
     // Warm-up sets take a line of their own at the usual size; smaller, there is room beside the load.
-    private const double TallRow = 38, FlatRow = 33;
+    private const double TallRow = 38, FlatRow = 29;
 
     public static int Tenths(WeekContext week, SessionSheet sheet, string cautions)
         => Enumerable.Range(5, 6).Reverse().FirstOrDefault(tenths => new Estimate(week, sheet, tenths / 10.0).Points(cautions) * tenths / 10 <= Page, 5);

@@ -47,13 +47,13 @@ internal static class PlanReader
     private static EarlierChoice? Make(RowCells row, Table table, PlanNames names, IReadOnlyCollection<string> ids)
     {
         var date = row.DayOf(PlanColumns.Date, names.Settings);
-        string group = row.Text(PlanColumns.Group), athlete = row.Text(PlanColumns.Athlete);
+        string group = SheetCell.Read(row.Text(PlanColumns.Group)), athlete = row.Text(PlanColumns.Athlete);
         if (group.Length is 0 == athlete.Length is 0)
             row.Wrong(PlanColumns.Group, group.Length is 0 ? "the row names neither a group nor a player" : "the row names a group and a player, and one of them is too many", "Fill in one of group and athlete_id.");
         var player = athlete.Length > 0 ? names.Squad.Of(row, PlanColumns.Athlete) : null;
         var squad = group.Length > 0 ? row.Refer(PlanColumns.Group, "group", group, names.Groups, "athletes.csv") : null;
-        var exercise = row.NeedText(PlanColumns.Exercise, "exercise") is { Length: > 0 } named ? row.Refer(PlanColumns.Exercise, "exercise", named, ids, "exercises.csv") : null;
-        var scheme = row.Text(PlanColumns.Scheme) is { Length: > 0 } sets ? row.Refer(PlanColumns.Scheme, "scheme", sets, names.Schemes, "schemes.csv") : null;
+        var exercise = SheetCell.Read(row.NeedText(PlanColumns.Exercise, "exercise")) is { Length: > 0 } named ? row.Refer(PlanColumns.Exercise, "exercise", named, ids, "exercises.csv") : null;
+        var scheme = SheetCell.Read(row.Text(PlanColumns.Scheme)) is { Length: > 0 } sets ? row.Refer(PlanColumns.Scheme, "scheme", sets, names.Schemes, "schemes.csv") : null;
         var isOwn = row.Known(PlanColumns.Part, TrainingWords.Parts) ?? player is not null;
         var force = row.Known(PlanColumns.Keep, TrainingWords.Forces) ?? ChoiceForce.Planned;
         double? number = row.Number(PlanColumns.Sets), repetitions = row.Number(PlanColumns.Repetitions), load = row.Quantity(PlanColumns.Load);
