@@ -22,9 +22,9 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
             html.Add($"<table class=\"mx\"><caption>{WeekWords.Session(session.Slot)}: loads in {Week.Training.Weights.Unit}</caption><thead><tr><th scope=\"col\">Exercise</th><th scope=\"col\">Sets</th><th scope=\"col\">Load</th><th scope=\"col\">How</th><th scope=\"col\">Why</th></tr></thead><tbody>");
             foreach (var item in Items(session))
             {
-                html.Add($"<tr><th scope=\"row\"><i>{item.Letter}</i> {OutsideText.Label(item.Item.Exercise.Name)}</th><td data-l=\"sets\"><b>{WeekWords.Sets(item.Item)}</b></td><td data-l=\"load\">");
+                html.Add($"<tr><th scope=\"row\"><i>{item.Letter}</i> {OutsideText.Label(item.Item.Exercise.Name)}</th><td data-l=\"sets\"><b>{WeekWords.Sets(item.Item)}</b></td><td data-l=\"load\"><span>");
                 SheetBlock.WriteLoad(html, LoadText.Of(Week, Week.Load(Id, item.Item, session.Slot.Date), marks, [], withUnit: true));
-                html.Add($"</td><td data-l=\"how\">{How(item.Item)}</td><td data-l=\"why\">{Why(session, item)}</td></tr>");
+                html.Add($"</span></td><td data-l=\"how\">{How(item.Item)}</td><td data-l=\"why\">{Why(session, item)}</td></tr>");
             }
 
             html.Raw("</tbody></table>");

@@ -64,9 +64,9 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
             html.Add($"<tr><th scope=\"row\"{Long(player.Name)}>{OutsideText.Label(player.Name)}</th>");
             foreach (var item in sheet.Shared)
             {
-                html.Add($"<td data-l=\"{item.Letter} {OutsideText.Label(item.Item.Exercise.Name)}\">");
+                html.Add($"<td data-l=\"{item.Letter} {OutsideText.Label(item.Item.Exercise.Name)}\"><span>");
                 WriteLoad(html, LoadText.Of(week, week.Load(player.Id, item.Item, Day), marks, sheet.Common(week, item)));
-                html.Raw("</td>");
+                html.Raw("</span></td>");
             }
 
             if (hasOwn) WriteOwn(html, marks, player);
@@ -78,7 +78,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
 
     private void WriteOwn(Markup html, SheetMarks marks, Planning.People.PlanPlayer player)
     {
-        html.Raw("<td class=\"ow\" data-l=\"own work\">");
+        html.Raw("<td class=\"ow\" data-l=\"own work\"><span>");
         if (sheet.OwnOf(player.Id) is not { Own: { } own } item) html.Raw(Figures.Missing);
         else
         {
@@ -87,7 +87,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
             html.Add($"<small{(own.ForNeed.Contains(player.Id) ? new Markup().Raw(" class=\"nd\"") : new Markup())}>{SessionSheet.Why(player, own)}</small>");
         }
 
-        html.Raw("</td>");
+        html.Raw("</span></td>");
     }
 
     /// <summary>Load, marks, warm-up.</summary>
