@@ -52,7 +52,7 @@ public sealed class ResultFilesTests : IDisposable
         File.WriteAllText(Target.Page, "old page");
         File.WriteAllText(folder.File("r.csv"), "old table");
         var files = new ResultFiles(path => path.Contains(".csv", StringComparison.Ordinal) ? new FullDisk(path) : File.Create(path));
-        Assert.Throws<NotebookException>(() => files.Write(Target, Content("page", "notebook") with { Tables = ["a"u8.ToArray()] }));
+        Assert.Throws<NotebookException>(() => files.Write(Target, Content("page", "notebook") with { Tables = ["a;b;c"u8.ToArray()] }));
         Assert.Equal("old page", File.ReadAllText(Target.Page));
         Assert.Equal("old table", File.ReadAllText(folder.File("r.csv")));
         Assert.Equal(["r.csv", "r.html"], Names());
