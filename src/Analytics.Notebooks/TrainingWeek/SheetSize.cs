@@ -3,8 +3,8 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>How small a sheet must be set so that it stays on one page: estimated from its lines, in tenths of the usual size.</summary>
 internal static class SheetSize
 {
-    // Height of a landscape page of the shorter paper, in points, less a reserve; and what lines of the print style take.
-    private const double Page = 530, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
+    // Height of a landscape page of the shorter paper in points, as the estimates below fill it (they are on the safe side); and what lines of the print style take.
+    private const double Page = 570, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
     private const int NameChars = 36, SmallChars = 44, OwnChars = 27, WideChars = 155, Columns = 3;
 
     // Warm-up sets take a line of their own at the usual size; smaller, there is room beside the load.
