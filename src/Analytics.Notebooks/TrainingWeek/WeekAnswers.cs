@@ -43,7 +43,7 @@ internal static class WeekAnswers
         var wrong = needs.Sum(n => 1 - n.Probability);
         var numbers = view.Only is not null
             ? string.Join(" ", needs.Select(n => $"{Words.Capital(n.Quality.Name())}: {Words.Sure(n.Probability)} sure{(n.OwnSets > 0 ? Invariant($", {n.OwnSets} sets") : "")}."))
-            : $"{string.Join("; ", by.Select(g => $"{g.Key.Name()}: {Names(view, [.. g.Select(n => n.AthleteId)])}"))}. Each is at least {Words.Sure(needs.Min(n => n.Probability))} sure; {Words.Wrong(wrong, needs.Count)}.";
+            : $"{Words.Capital(string.Join("; ", by.Select(g => $"{g.Key.Name()}: {Names(view, [.. g.Select(n => n.AthleteId)])}")))}. Each is at least {Words.Sure(needs.Min(n => n.Probability))} sure; {Words.Wrong(wrong, needs.Count)}.";
         return new(conclusion, numbers, Tone.Plain);
     }
 

@@ -1,3 +1,4 @@
+using Analytics.Notebooks.AthletePage;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
@@ -14,8 +15,8 @@ internal static class WeekRows
     public static ReportBlock HeldBack(WeekView view)
     {
         var season = view.Week.Season;
+        if (view.Only is { } only) return Own(season, only);
         var rows = season.HeldBack.Where(r => r.File.StartsWith(Folder, StringComparison.OrdinalIgnoreCase)).ToList();
-        if (view.Only is not null) return new Together();
         var files = season.Files.Where(f => f.Path.StartsWith(Folder, StringComparison.OrdinalIgnoreCase)).ToList();
         var notes = season.Notes.Where(n => n.File.StartsWith(Folder, StringComparison.OrdinalIgnoreCase)).ToList();
         return new Section("What we left out",
@@ -37,7 +38,17 @@ internal static class WeekRows
         return new Together(ProvenanceBlock.Of(view.Week.Season, about));
     }
 
-    private static DataTable Table(IReadOnlyList<HeldBackRow> rows) => DataTable.Of("Held back from the folder training", rows, t => t
+    // A remark that may tell of somebody else is left to the coach's page.
+    private static ReportBlock Own(SeasonData season, Athlete player)
+    {
+        var rows = season.HeldBack.Where(r => r.AthleteId == player.Id).ToList();
+        if (rows.Count == 0) return new Together();
+        var filter = new OthersFilter(season, player);
+        var shown = rows.Where(r => !new[] { r.File, r.Column, r.Value, r.Reason, r.Remedy }.Any(filter.Tells)).ToList();
+        return new Folded(Invariant($"{rows.Count} of your rows {(rows.Count == 1 ? "was" : "were")} held back and not used; your coach can mend {(rows.Count == 1 ? "it" : "them")}"), [Table(shown)]) { ScreenOnly = true };
+    }
+
+    private static DataTable Table(IReadOnlyList<HeldBackRow> rows) => DataTable.Of("Rows that were held back", rows, t => t
         .Text("Where", r => new Cell(r.Line > 0 ? Invariant($"{r.File}, line {r.Line}") : r.File, r.Column))
         .Text("Value", r => r.Value)
         .Text("What is wrong", r => r.Reason)

@@ -127,6 +127,35 @@ public sealed class TrainingWeekReportTests
         Assert.Equal(first.Spreadsheet(), second.Spreadsheet());
     }
 
+    // Two sessions planned and logged as planned, both rated 6: the load goes up by 2.5 %, 100 kg to 102.5 kg, shown whole.
+    [Fact]
+    public void Feedback_PlannedAndDoneTwice_GoesUpAStep()
+    {
+        using var season = TrainingSeasons.Written()
+            .Write("training/plan.csv", "date;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_kg\n2026-02-24;P01;back_squat;;own;planned;3;5;100\n2026-03-03;P01;back_squat;;own;planned;3;5;100\n")
+            .Write("sessions.csv", "date;athlete_id;minutes;session_rpe;lift;sets;reps;load_kg\n2026-02-24;P01;60;6;back_squat;3;5;100\n2026-03-03;P01;60;6;back_squat;3;5;100\n");
+        var text = TrainingSeasons.Open(season).Feedback().ToText();
+        Assert.Contains("up a step", text, StringComparison.Ordinal);
+        Assert.Contains("all done each time", text, StringComparison.Ordinal);
+        Assert.Contains("P01", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Feedback_NoEarlierPlan_IsEmpty()
+    {
+        using var season = TrainingSeasons.Written();
+        Assert.Equal("", TrainingSeasons.Open(season).Feedback().ToText());
+    }
+
+    [Fact]
+    public void HeldBack_RowOfTheFolderTraining_IsListedWithItsRemedy()
+    {
+        using var season = TrainingSeasons.Written().Write("training/restrictions.csv", "athlete_id;from;to;out;note\nP03;2026-03-01;;dancing;\n");
+        var text = TrainingSeasons.Open(season).HeldBack().ToText();
+        Assert.Contains("training/restrictions.csv, line 2", text, StringComparison.Ordinal);
+        Assert.Contains("1 held back", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Doses_EveryRuleThatRefuses_IsKept()
     {
