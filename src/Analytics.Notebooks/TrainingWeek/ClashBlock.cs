@@ -17,7 +17,7 @@ internal static class ClashBlock
         // The rules of a clash may name other players.
         if (view.Only is not null) return new Callout(NoPlan, "Your coach has the reasons, and your sessions as soon as there is a plan.");
         if (answer.Undecided is { } why) return new Callout("No plan was found in the time given.", why);
-        return new Callout(NoPlan, answer.Clashes.Select(c => $"These cannot all be kept: {string.Join("; ", c.Rules.Select(r => r.Text))}. {Way(c)}"));
+        return new Callout(NoPlan, answer.Clashes.Select(c => $"These cannot all be kept: {string.Join("; ", c.Rules.Select(r => r.Text))}. {Way(c, answer.Clashes.Count)}"));
     }
 
     /// <summary>Each clash with what taking a rule away would give; empty when there is a plan.</summary>
@@ -27,7 +27,7 @@ internal static class ClashBlock
         if (answer.Plan is not null || view.Only is not null || answer.Clashes.Count == 0) return new Together();
         var rows = answer.Clashes.SelectMany((clash, i) => clash.Relaxations.Select(r => (Clash: i + 1, Relaxation: r))).ToList();
         return new Section("Which rules clash, and what giving way on one would do",
-            "Of each clash, giving way on one of its rules is enough. Rules stand in training/rules.csv, sessions in training/calendar.csv; the kit breaks none by itself.",
+            "Giving way on one of its rules settles a clash; with several clashes each needs its own. Rules stand in training/rules.csv, sessions in training/calendar.csv; the kit breaks none by itself.",
             DataTable.Of("Rules that clash", rows, t => t
                 .Text("Rule", r => r.Relaxation.Rule.Text)
                 .Text("Where", r => r.Relaxation.Rule.Subject)
@@ -35,6 +35,6 @@ internal static class ClashBlock
                 .Text("Without it", r => Words.Capital(r.Relaxation.Text) + ".")));
     }
 
-    private static string Way(RuleClash clash)
-        => clash.Relaxations.FirstOrDefault(r => r.GivesPlan) is { } way ? $"One way out: {way.Text}." : "Giving way on one rule alone is not enough: other rules clash too.";
+    private static string Way(RuleClash clash, int clashes)
+        => clash.Relaxations.FirstOrDefault(r => r.GivesPlan) is { } way ? $"One way out: {way.Text}." : clashes > 1 ? "Giving way here alone is not enough: every clash needs its own way out." : "Giving way on one of them alone is not enough.";
 }

@@ -84,7 +84,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
         {
             html.Add($"<i>{item.Letter}</i> {OutsideText.Label(item.Item.Exercise.Name)} ");
             WriteLoad(html, LoadText.Of(week, week.Load(player.Id, item.Item, Day), marks, sheet.Common(week, item), withUnit: true));
-            html.Add($"<small{(own.ForNeed.Contains(player.Id) ? new Markup().Raw(" class=\"nd\"") : new Markup())}>{SessionSheet.Why(player, own)}</small>");
+            html.Add($"<small class=\"{(own.ForNeed.Contains(player.Id) ? "y nd" : "y")}\">{SessionSheet.Why(player, own)}</small>");
         }
 
         html.Raw("</span></td>");

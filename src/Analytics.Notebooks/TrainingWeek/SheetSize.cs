@@ -3,15 +3,16 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>How small a sheet must be set so that it stays on one page: estimated from its lines, in tenths of the usual size.</summary>
 internal static class SheetSize
 {
-    // Height of a landscape page of the shorter paper in points, as the estimates below fill it (they are on the safe side); and what lines of the print style take.
-    private const double Page = 570, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
+    // Height of a landscape page of the shorter paper in points, as the estimates below fill it (they are on the safe side, less so in long tables); and what lines of the print style take.
+    private const double Page = 570, LongPage = 535, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
     private const int NameChars = 36, SmallChars = 44, OwnChars = 27, WideChars = 155, Columns = 3;
 
-    // Warm-up sets take a line of their own at the usual size; smaller, there is room beside the load.
+    // Warm-up sets take a line of their own where there is no room beside the load.
     private const double TallRow = 38, FlatRow = 29;
+    private const double Width = 730, OwnShare = 0.27, NameWidth = 125, LoadChar = 8.2, RampChar = 5.6, CellGap = 16;
 
     public static int Tenths(WeekContext week, SessionSheet sheet, string cautions)
-        => Enumerable.Range(5, 6).Reverse().FirstOrDefault(tenths => new Estimate(week, sheet, tenths / 10.0).Points(cautions) * tenths / 10 <= Page, 5);
+        => Enumerable.Range(5, 6).Reverse().FirstOrDefault(tenths => new Estimate(week, sheet, tenths / 10.0).Points(cautions) * tenths / 10 <= (tenths > 8 ? Page : LongPage), 5);
 
     private sealed record Estimate(WeekContext Week, SessionSheet Sheet, double Scale)
     {
@@ -23,8 +24,18 @@ internal static class SheetSize
 
         private double Player(Planning.People.PlanPlayer player)
         {
-            var row = Scale > 0.85 ? TallRow : FlatRow;
-            return Sheet.OwnOf(player.Id) is { } own ? Math.Max(row, Gap + SmallLine + Line * Lines($"{own.Item.Exercise.Name} 100 lb", OwnChars)) : row;
+            var marks = new SheetMarks();
+            var column = (Width / Scale * (1 - OwnShare) - NameWidth) / Math.Max(1, Sheet.Shared.Count);
+            bool IsTall(SheetItem item)
+            {
+                var load = LoadText.Of(Week, Week.Load(player.Id, item.Item, Sheet.First.Slot.Date), marks, Sheet.Common(Week, item));
+                return LoadChar * (load.Main.Length + load.Marks.Length / 2.0) + RampChar * load.Ramp.Length + CellGap > column;
+            }
+
+            var row = Sheet.Shared.Any(IsTall) ? TallRow : FlatRow;
+            if (Sheet.OwnOf(player.Id) is not { } own) return row;
+            var mine = LoadText.Of(Week, Week.Load(player.Id, own.Item, Sheet.First.Slot.Date), marks, Sheet.Common(Week, own), withUnit: true);
+            return Math.Max(row, Gap + SmallLine + Line * Lines($"{own.Letter} {own.Item.Exercise.Name} {mine.Main} {mine.Marks} {mine.Ramp}", OwnChars));
         }
 
         private double Exercise(SheetItem item)

@@ -18,7 +18,7 @@ internal static class WeekAnswers
     {
         var week = view.Week;
         if (view.Plan is null)
-            return new("No plan yet: rules clash.", Invariant($"{Count(week.Choice.Sessions.Count, "session")} asked for, {Words.Players(week.Squad.Players.Count)}. What clashes stands above; needs and loads below still hold."), Tone.Loss);
+            return new("No plan yet: rules clash.", Invariant($"{Words.Capital(Count(week.Choice.Sessions.Count, "session"))} asked for, {Words.Players(week.Squad.Players.Count)}. What clashes stands above; needs and loads below still hold."), Tone.Loss);
         if (view.Sessions.Count == 0) return new("No session for you this week.", view.Only is null ? "" : "Your coach knows more.", Tone.Muted);
         var days = view.Sessions.GroupBy(s => s.Slot.Date).ToList();
         var kinds = days.Select(d => Words.List([.. d.Select(s => WeekWords.Kind(s.Kind)).Distinct()])).Distinct().ToList();

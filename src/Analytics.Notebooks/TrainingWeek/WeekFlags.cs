@@ -17,5 +17,6 @@ internal static class WeekFlags
 
     /// <summary>Players who train apart.</summary>
     public static IReadOnlyList<string> Apart(WeekView view)
-        => [.. view.Sessions.Where(s => s.IsApart).SelectMany(s => s.Players).Distinct().Where(p => view.Only is null || p == view.Only.Id)];
+        => view.Plan is null ? [.. view.Players.Where(p => p.Restrictions.Count > 0 && view.Week.Choice.Sessions.Any(s => s.Has(p.Group) && p.Restrictions.Any(r => r.From <= s.Date && (r.To is null || s.Date <= r.To)))).Select(p => p.Id)]
+            : [.. view.Sessions.Where(s => s.IsApart).SelectMany(s => s.Players).Distinct().Where(p => view.Only is null || p == view.Only.Id)];
 }
