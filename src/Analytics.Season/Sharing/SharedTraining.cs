@@ -22,10 +22,10 @@ internal sealed class SharedTraining(SharedNames names, SharedTrials trials, Sha
     public TrainingSettings Of(TrainingSettings training) => training with
     {
         Exercises = new ExerciseCatalogue(training.Exercises.All.Select(Exercise)),
-        Schemes = [.. training.Schemes.Select(s => s with { Id = Id("scheme", s.Id), Name = Text(s.Name), Source = Text(s.Source) })],
-        Kinds = [.. training.Kinds.Select(k => k with { Id = Id("kind", k.Id), Name = Text(k.Name), Source = Text(k.Source) })],
-        Shapes = [.. training.Shapes.Select(s => s with { Source = Text(s.Source), Days = [.. s.Days.Select(d => d with { Kind = Id("kind", d.Kind) })] })],
-        Rules = Planning.Rules.PlanRules.With(training.Rules.All.Select(r => r with { Source = Text(r.Source) })),
+        Schemes = [.. training.Schemes.Select(s => s with { Id = Id("scheme", s.Id), Name = Text(s.Name), Source = Source(s.Source) })],
+        Kinds = [.. training.Kinds.Select(k => k with { Id = Id("kind", k.Id), Name = Text(k.Name), Source = Source(k.Source) })],
+        Shapes = [.. training.Shapes.Select(s => s with { Source = Source(s.Source), Days = [.. s.Days.Select(d => d with { Kind = Id("kind", d.Kind) })] })],
+        Rules = Planning.Rules.PlanRules.With(training.Rules.All.Select(r => r with { Source = Source(r.Source) })),
         Sessions = [.. training.Sessions.Select(s => s with { Kind = Id("kind", s.Kind), Room = s.Room.Length > 0 ? Id("room", s.Room) : "", Groups = [.. s.Groups.Select(names.Group)] })],
         Rooms = [.. training.Rooms.Select(r => new Room(Id("room", r.Id), r.Stations.ToDictionary(s => Id("station", s.Key), s => s.Value, StringComparer.Ordinal)))],
         Weights = training.Weights with { Singles = training.Weights.Singles.ToDictionary(s => Id("implement", s.Key), s => s.Value, StringComparer.Ordinal) },
@@ -77,6 +77,9 @@ internal sealed class SharedTraining(SharedNames names, SharedTrials trials, Sha
         for (var number = 2; !taken.Add((kind, shown)); number++) shown = string.Create(CultureInfo.InvariantCulture, $"{plain}_{number}");
         return ids[(kind, written)] = shown;
     }
+
+    // "As Coach So-and-so has it": mostly somebody who is in no list.
+    private static string Source(string written) => OwnWords.Contains(written) ? written : SharedNames.NotShown;
 
     private string Text(string written) => written.Length is 0 || OwnWords.Contains(written) ? written : names.Words(written);
 
