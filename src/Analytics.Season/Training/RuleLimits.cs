@@ -37,6 +37,11 @@ internal sealed record RuleLimits(double Low, double High, string Fixed = "", st
         [RuleIds.NeedProbability] = new(50, 99.9, Figure),
         [RuleIds.TestOldAfter] = new(1, 730, Figure),
         [RuleIds.TestExpiresAfter] = new(1, 1095, Figure),
+        [RuleIds.ProgressStep] = new(0.1, 10),
+        [RuleIds.BackOffStep] = new(0.1, 50),
+        [RuleIds.ProgressRating] = new(0, 10),
+        [RuleIds.ReadingsNeeded] = new(2, 10, Figure),
+        [RuleIds.FeedbackDays] = new(1, 365, Figure),
     };
 
     /// <summary>The limits of a rule; a test asks that every rule has some.</summary>
