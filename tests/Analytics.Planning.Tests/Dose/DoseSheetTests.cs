@@ -154,7 +154,7 @@ public sealed class DoseSheetTests
         var shared = Made.Item(Made.Jump, Made.Sets(4, 5));
         var own = new OwnWork(TrainedQuality.ReactiveAbility, Made.Item(Made.Jump, Made.Sets(2, 5)), ["P001"], []);
         UnitSession unit = new() { Slot = Slot(8), Kind = new("reactive", "Reactive", [], ""), Group = "line", Players = ["P001", "P002"], Shared = [shared], Own = [own], Minutes = 40 };
-        WeekPlan plan = new() { Monday = new(2026, 6, 8), Sessions = [unit], Quality = new(0, 0, true, false), Needs = [], LeftOut = [], Flags = [], Changes = [] };
+        WeekPlan plan = new() { Monday = new(2026, 6, 8), Sessions = [unit], Quality = new(0, 0, HitClock: false), Needs = [], LeftOut = [], Flags = [], Changes = [] };
         double? Contacts(string id) => DoseSheet.Of(Made.Player() with { Id = id }, plan, PlanRules.Standard).Lines.SingleOrDefault(l => l.RuleId == RuleIds.JumpContacts)?.Amount;
         Assert.Equal(30, Contacts("P001"));
         Assert.Equal(20, Contacts("P002"));
