@@ -11,9 +11,6 @@ namespace Analytics.Planning;
 /// <summary>Everything the folder <c>training</c> of a season says; what it does not say comes from the shipped files.</summary>
 public sealed record TrainingSettings
 {
-    /// <summary>Nothing at all, for a season that was not read from a folder.</summary>
-    public static TrainingSettings Empty { get; } = new() { Exercises = new([]), Schemes = [], Kinds = [], Shapes = [] };
-
     /// <summary>Exercises.</summary>
     public required ExerciseCatalogue Exercises { get; init; }
 

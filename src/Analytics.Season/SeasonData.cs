@@ -1,5 +1,6 @@
 using Analytics.Metrics.Trials;
 using Analytics.Planning;
+using Analytics.Season.Training;
 
 namespace Analytics.Season;
 
@@ -18,8 +19,8 @@ public sealed record SeasonData
     /// <summary>Training sessions of sessions.csv, in the order of their first rows, season by season; empty when there is no such file.</summary>
     public IReadOnlyList<TrainingSession> Sessions { get; init; } = [];
 
-    /// <summary>What the folder <c>training</c> says, and the shipped files where it says nothing.</summary>
-    public TrainingSettings Training { get; init; } = TrainingSettings.Empty;
+    /// <summary>What the folder <c>training</c> says; what it does not say comes from the files shipped with the kit, so it is always whole. Of joined seasons that of the latest.</summary>
+    public TrainingSettings Training { get; init; } = ShippedTraining.In("lb");
 
     /// <summary>
     /// What failed a check, in file order. Nothing read is dropped without a line here. One entry may stand for many rows

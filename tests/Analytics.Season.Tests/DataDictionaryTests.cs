@@ -1,6 +1,8 @@
+using Analytics.Planning.Rules;
 using Analytics.Season.Columns;
 using Analytics.Season.Squad;
 using Analytics.Season.Tests.Support;
+using Analytics.Season.Training;
 using Analytics.Season.Trials;
 
 namespace Analytics.Season.Tests;
@@ -40,6 +42,28 @@ public sealed class DataDictionaryTests
         var section = Text[start..Text.IndexOf("\n## ", start + 4, StringComparison.Ordinal)];
         foreach (var head in SessionColumns.All.SelectMany(c => c.Heads)) Assert.True(section.Contains($"`{head}`", StringComparison.Ordinal), head);
     }
+
+    [Fact]
+    public void Dictionary_EveryColumnOfTraining_IsNamedInItsSection()
+    {
+        Assert.Equal(TrainingFolder.Files.Order(StringComparer.Ordinal), Training.Keys.Order(StringComparer.Ordinal));
+        foreach (var (file, columns) in Training)
+        {
+            var start = Text.IndexOf($"### training/{file}.csv\n", StringComparison.Ordinal);
+            Assert.True(start >= 0, file);
+            var section = Text[start..Text.IndexOf("\n##", start + 4, StringComparison.Ordinal)];
+            foreach (var head in columns.SelectMany(c => c.Heads)) Assert.True(section.Contains($"`{head}`", StringComparison.Ordinal), $"{file}: {head}");
+        }
+    }
+
+    [Fact]
+    public void Dictionary_EveryRule_IsNamed() => Assert.All(PlanRules.Standard.All, r => Assert.Contains($"`{r.Id}`", Text, StringComparison.Ordinal));
+
+    private static readonly IReadOnlyDictionary<string, IReadOnlyList<Column>> Training = new Dictionary<string, IReadOnlyList<Column>>
+    {
+        ["exercises"] = ExerciseColumns.All, ["schemes"] = SchemeColumns.All, ["day-kinds"] = DayKindsReader.Columns, ["week-shapes"] = WeekShapesReader.Columns, ["rules"] = RulesReader.Columns,
+        ["rooms"] = RoomsReader.Columns, ["weights"] = WeightsReader.Columns, ["calendar"] = CalendarColumns.All, ["restrictions"] = RestrictionsReader.Columns, ["plan"] = PlanColumns.All,
+    };
 
     [Fact]
     public void Dictionary_EveryKnownLiftAndThrow_IsNamed()

@@ -1,4 +1,5 @@
 using Analytics.Season.Tests.Support;
+using Analytics.Season.Training;
 
 namespace Analytics.Season.Tests;
 
@@ -22,5 +23,22 @@ public sealed class DemoSeasonTests
         Assert.NotEmpty(data.HeldBack);
         Assert.Contains("the rate looks like 240 Hz", data.HeldBack.Single(h => h.Column == "rate_hz").Reason, StringComparison.Ordinal);
         Assert.Contains("looks like kg", data.HeldBack.Single(h => h.Column == "mass_lb").Reason, StringComparison.Ordinal);
+    }
+
+    /// <summary>Two weeks of four training days after the last testing day, the strength days in two waves.</summary>
+    [Fact]
+    public void Read_DemoSeason_HasTwoWeeksToPlan()
+    {
+        var data = SeasonReader.Read(Folder);
+        var training = data.Training;
+
+        Assert.Equal(["exercises.csv", "rooms.csv", "weights.csv", "calendar.csv", "restrictions.csv"], training.OwnFiles);
+        Assert.DoesNotContain(data.Notes, n => n.File.StartsWith("training", StringComparison.Ordinal));
+        Assert.Equal(10, training.Sessions.Count);
+        Assert.Equal((new DateOnly(2026, 6, 15), new DateOnly(2026, 6, 26)), (training.Sessions[0].Date, training.Sessions[^1].Date));
+        foreach (var group in data.Athletes.Select(a => a.Group).Distinct()) Assert.Equal(8, training.Sessions.Count(s => s.Has(group)));
+        Assert.Equal(["TC07", "TC24", "TC49"], training.Restrictions.Select(r => r.AthleteId).Distinct());
+        Assert.Equal(["turf hall", "weight room"], training.Rooms.Select(r => r.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(File.ReadAllText(Path.Combine(Folder, "training", "exercises.csv")), ShippedTraining.Text("exercises.csv"));
     }
 }

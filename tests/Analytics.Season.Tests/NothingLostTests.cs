@@ -49,8 +49,41 @@ public sealed class NothingLostTests
         Assert.All(season.Read().HeldBack, h => Assert.True(h.Reason.Length < 2000, h.Reason));
     });
 
+    private static readonly (string File, string[] Heads)[] TrainingFiles =
+    [
+        ("exercises", ["exercise", "name", "pattern", "quality", "load_basis", "least_percent", "most_percent", "repetition_time_s", "jump_contacts", "impact", "stations", "unilateral"]),
+        ("schemes", ["scheme", "kind", "qualities", "sets", "repetitions", "rest_s", "interval_s", "least_percent", "most_percent", "partner_repetitions"]),
+        ("day-kinds", ["kind", "quality", "least", "most", "own_work"]), ("week-shapes", ["phase", "weekday", "days_to_game", "kind", "minutes"]), ("rules", ["rule", "value", "unit", "handling"]),
+        ("rooms", ["room", "station", "places"]), ("weights", ["item", "weight_lb", "weight_kg", "pairs"]), ("calendar", ["date", "start", "kind", "minutes", "room", "groups"]),
+        ("restrictions", ["athlete_id", "from", "to", "out", "note"]), ("plan", ["date", "group", "athlete_id", "exercise", "scheme", "part", "keep", "sets", "load_lb"]),
+    ];
+
+    private static readonly string[] TrainingCells =
+    [
+        "", "1", "2", "60", "-5", "0.5", "NaN", "P001", "P9", "back_squat", "Back Squat", "squat", "jump+squat", "jump", "maximal_strength", "none", "height", "low", "yes", "straight", "on_the_minute", "contrast",
+        "power", "game", "off_season", "monday", "hard_sets", "sets", "restrictions", "off", "keep", "never", "own", "bar", "plate", "dumbbell", "rack", "weight room", "2026-03-02", "2026-03-03", "2027-01-01", "07:00", "7:30", "25:00",
+        "Linebackers", "Linebackers+Receivers", "everything", "+", "\u00a0", "x\u0001y", "9999999999999999999999",
+    ];
+
+    private static Gen<(string File, string Text, int Rows)> TrainingTables() =>
+        from file in Gen.Elements(TrainingFiles)
+        from separator in Gen.Elements(",", ";", "\t")
+        from rows in Gen.ListOf(Gen.ArrayOf(Gen.Elements(TrainingCells), 13))
+        select (file.File, string.Join(separator, file.Heads) + "\n" + string.Concat(rows.Select(r => string.Join(separator, r.Take(1 + r[12].Length % 13)) + "\n")), rows.Count(r => r.Take(1 + r[12].Length % 13).Any(c => !string.IsNullOrWhiteSpace(c))));
+
+    [Property(MaxTest = 400, Replay = "(4711,31)")]
+    public Property Read_AnyTrainingCells_CountsEveryRowOnce() => Prop.ForAll(TrainingTables().ToArbitrary(), drawn =>
+    {
+        using var season = new TemporarySeason().With($"training/{drawn.File}.csv", drawn.Text);
+
+        var data = season.Read();
+
+        Assert.Equal(drawn.Rows, data.Files.Single(f => f.Path.StartsWith("training", StringComparison.Ordinal)).Rows);
+        Assert.NotEmpty(data.Training.Exercises.All);
+    });
+
     [Property(MaxTest = 200, Replay = "(4711,23)")]
-    public Property Read_AnyBytes_EndsInWords() => Prop.ForAll(Gen.ArrayOf(Gen.Choose(0, 255).Select(b => (byte)b)).Zip(Gen.Elements("testing/2026-03-02/lifts.csv", "testing/2026-03-02.xlsx", "availability.csv", "sessions.csv")).ToArbitrary(), drawn =>
+    public Property Read_AnyBytes_EndsInWords() => Prop.ForAll(Gen.ArrayOf(Gen.Choose(0, 255).Select(b => (byte)b)).Zip(Gen.Elements("testing/2026-03-02/lifts.csv", "testing/2026-03-02.xlsx", "availability.csv", "sessions.csv", "training/exercises.csv", "training/calendar.csv", "training/plan.csv")).ToArbitrary(), drawn =>
     {
         using var season = new TemporarySeason().With(drawn.Item2, drawn.Item1);
 

@@ -93,6 +93,8 @@ internal static class RunCommand
 
         screen.Out.WriteLine($"  report    {Shown(result.PageFile)}");
         screen.Out.WriteLine($"  notebook  {Shown(result.NotebookFile)}");
+        foreach (var table in result.TableFiles)
+            screen.Out.WriteLine($"  table     {Shown(table)}");
     }
 
     internal static string Shown(string path)

@@ -1,6 +1,5 @@
 using System.Runtime.Loader;
 using Analytics.Notebooks.Jupyter;
-using Analytics.Planning.Solving;
 
 namespace Analytics.Notebooks;
 
@@ -12,9 +11,8 @@ public static class Kit
 
     /// <summary>
     /// Call it once, in the cell that references the library and before anything of it is used. It lets charts
-    /// work in kernels that ship an older F# library than the charts are built with, and the planner where a kernel does not
-    /// look for native files; in this project's own runner,
-    /// and when called again, it does nothing.
+    /// work in kernels that ship an older F# library than the charts are built with, and lets the solver find its
+    /// native library; in this project's own runner, and when called again, it does nothing.
     /// </summary>
     public static void Start()
     {
@@ -22,7 +20,10 @@ public static class Kit
         // A program that ships this library has resolved the right versions when it was built.
         if (AssemblyLoadContext.GetLoadContext(assembly) == AssemblyLoadContext.Default) return;
         var folder = Path.GetDirectoryName(assembly.Location)!;
-        lock (Gate) _chartAssemblies ??= ChartAssemblies.Offer(folder);
-        SolverLibrary.Offer(folder);
+        lock (Gate)
+        {
+            if (_chartAssemblies is null) SolverLibrary.Offer(folder);
+            _chartAssemblies ??= ChartAssemblies.Offer(folder);
+        }
     }
 }

@@ -1,32 +1,40 @@
 using Analytics.Notebooks.Blocks;
-using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
+using Analytics.Planning.Plans;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>Where no plan keeps all rules: which rules clash, and what giving way on each would bring.</summary>
+/// <summary>Why there is no plan, and what relaxing each rule would give.</summary>
 internal static class ClashBlock
 {
-    public static Block Of(WeekContext week)
+    private const string NoPlan = "There is no plan for this week that keeps every rule.";
+
+    /// <summary>What stands at the top.</summary>
+    public static ReportBlock Callout(WeekView view)
     {
-        var clashes = week.Answer.Clashes;
-        if (clashes.Count == 0) return new Together();
-        return new Section("Rules that clash", clashes.Count == 1 ? "Giving way on any one of them gives a plan; nothing else stands in the way."
-                : "Each table is a set of rules that cannot all be kept; without any one of its rules the others of the table can. Where that gives no plan alone, another table says why.",
-            clashes.Select((c, i) => DataTable.Of(clashes.Count == 1 ? "The clash" : FormattableString.Invariant($"Clash {i + 1} of {clashes.Count}"), c.Relaxations, t => t
-                .Text("Rule", r => new Cell(Words.Capital(r.Rule.Text), week.Rules[r.Rule.RuleId].Label))
-                .Text("Without it", r => new Cell(Words.Capital(r.Text), "", r.GivesPlan ? Tone.Gain : Tone.Muted))
-                .Text("Where to change it", r => Where(r.Rule.RuleId)))));
+        var answer = view.Week.Answer;
+        // The rules of a clash may name other players.
+        if (view.Only is not null) return new Callout(NoPlan, "Your coach has the reasons, and your sessions as soon as there is a plan.");
+        if (answer.Undecided is { } why) return new Callout("No plan was found in the time given.", why);
+        return new Callout(NoPlan, answer.Clashes.Select(c => $"These cannot all be kept: {string.Join("; ", c.Rules.Select(r => r.Text))}. {Way(c, answer.Clashes.Count)}"));
     }
 
-    private static string Where(string rule) => rule switch
+    /// <summary>Each clash with what taking a rule away would give; empty when there is a plan.</summary>
+    public static ReportBlock Of(WeekView view)
     {
-        Planning.Rules.RuleIds.SessionMinutes => "minutes in training/calendar.csv",
-        Planning.Rules.RuleIds.StationPlaces => "training/rooms.csv, or start times in training/calendar.csv",
-        Planning.Rules.RuleIds.DayDemands => "kind in training/calendar.csv, or training/day-kinds.csv",
-        Planning.Rules.RuleIds.Restrictions => "training/restrictions.csv, by whoever set it",
-        Planning.Rules.RuleIds.Kept => "keep in training/plan.csv",
-        _ => "training/rules.csv",
-    };
+        var answer = view.Week.Answer;
+        if (answer.Plan is not null || view.Only is not null || answer.Clashes.Count == 0) return new Together();
+        var rows = answer.Clashes.SelectMany((clash, i) => clash.Relaxations.Select(r => (Clash: i + 1, Relaxation: r))).ToList();
+        return new Section("Which rules clash, and what giving way on one would do",
+            "Giving way on one of its rules settles a clash; with several clashes each needs its own. Rules stand in training/rules.csv, sessions in training/calendar.csv; the kit breaks none by itself.",
+            DataTable.Of("Rules that clash", rows, t => t
+                .Text("Rule", r => r.Relaxation.Rule.Text)
+                .Text("Where", r => r.Relaxation.Rule.Subject)
+                .Number("Clash", "", 0, r => r.Clash)
+                .Text("Without it", r => Words.Capital(r.Relaxation.Text) + ".")));
+    }
+
+    private static string Way(RuleClash clash, int clashes)
+        => clash.Relaxations.FirstOrDefault(r => r.GivesPlan) is { } way ? $"One way out: {way.Text}." : clashes > 1 ? "Giving way here alone is not enough: every clash needs its own way out." : "Giving way on one of them alone is not enough.";
 }

@@ -1,30 +1,36 @@
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
-using Analytics.Notebooks.TestingDay;
 using Analytics.Planning.Feedback;
-using Analytics.Planning.Rules;
+using Analytics.Quantities;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>What the log says of the loads planned before: up, stay, down, and why; never on one reading.</summary>
+/// <summary>What the log of earlier planned sessions says about the next load.</summary>
 internal static class FeedbackBlock
 {
-    public static Block Of(WeekContext week)
+    public static ReportBlock Of(WeekView view)
     {
-        if (week.Feedback.Count == 0) return new Together();
-        var moved = week.Feedback.Where(f => f.Step != LoadStep.Hold).ToList();
-        var held = week.Feedback.Where(f => f.Step == LoadStep.Hold).ToList();
-        List<Block> blocks = [];
-        if (moved.Count > 0) blocks.Add(Table(week, "Loads that move", moved));
-        if (held.Count > 0) blocks.Add(new Folded($"Loads that stay: {held.Count}", [Table(week, "Loads that stay", held)]));
-        return new Section("What the log says", FormattableString.Invariant(
-            $"A load goes up or down only when {Words.Count((int)week.Rules.Value(RuleIds.ReadingsNeeded))} logged sessions agree. What was not logged is not taken as not done."), blocks);
+        var rows = view.Week.Feedback.Where(f => view.Only is null || f.AthleteId == view.Only.Id)
+            .Where(f => view.Week.Squad.Players.Any(p => p.Id == f.AthleteId)).OrderBy(f => f.Step == LoadStep.Hold).ToList();
+        if (rows.Count == 0) return new Together();
+        var moved = rows.Where(f => f.Step != LoadStep.Hold).ToList();
+        return new Section("What the log says about the next loads",
+            moved.Count == 0 ? "No load moves yet: it takes readings that agree." : "The sheets hold loads from the tests; where the log says otherwise, the coach decides.",
+            moved.Count == 0 ? new Together() : Table("Loads that move", moved, view),
+            new Folded(FormattableString.Invariant($"Loads that stay: {rows.Count - moved.Count}"), [Table("Loads that stay", [.. rows.Except(moved)], view)]) { ScreenOnly = true });
     }
 
-    private static DataTable Table(WeekContext week, string caption, IReadOnlyList<ExerciseFeedback> rows) => DataTable.Of(caption, rows, t => t
-        .Text("Player", f => week.Season.Athletes.FirstOrDefault(a => a.Id == f.AthleteId)?.Name ?? f.AthleteId)
-        .Text("Exercise", f => Words.Capital(week.Training.Exercises.Find(f.ExerciseId)?.Name ?? f.ExerciseId))
-        .Text("Next load", f => new Cell(WeekFeedback.Note(f) ?? "stays", "", f.Step == LoadStep.Progress ? Tone.Gain : f.Step == LoadStep.BackOff ? Tone.Loss : Tone.Plain))
-        .Text("Why", f => Words.Capital(f.Reason)));
+    private static DataTable Table(string caption, IReadOnlyList<ExerciseFeedback> rows, WeekView view)
+    {
+        var unit = view.Week.Training.Weights.Unit;
+        string? Load(double? kilograms) => kilograms is { } kg ? WeekWords.Load(Mass.FromKilograms(kg), unit) + "\u2009" + unit : null;
+        return DataTable.Of(caption, rows, t => t
+            .Text("Player", f => view.Name(f.AthleteId))
+            .Text("Exercise", f => view.Week.Training.Exercises.Find(f.ExerciseId)?.Name ?? f.ExerciseId)
+            .Text("Step", f => f.Step switch { LoadStep.Progress => new Cell("up a step", "", Tone.Gain), LoadStep.BackOff => new Cell("down a step", "", Tone.Loss), _ => new Cell("hold") })
+            .Numeric("Planned", "", f => Load(f.PlannedKilograms))
+            .Numeric("Next", "", f => f.PlannedKilograms is { } kg ? Figures.Plain(unit == "lb" ? Mass.FromKilograms(kg * f.Factor).Pounds : kg * f.Factor, 0, unit) : null)
+            .Text("Why", f => f.Reason), 200);
+    }
 }

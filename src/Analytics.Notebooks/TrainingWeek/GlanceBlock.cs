@@ -1,43 +1,40 @@
-using System.Globalization;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Planning.Plans;
+using static System.FormattableString;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>The week at a glance: a row a group, a column a day, the main exercises in order.</summary>
+/// <summary>The week at a glance: groups by days.</summary>
 internal static class GlanceBlock
 {
-    private const int Main = 3;
+    private const string Title = "The week at a glance";
 
-    public static Block Of(WeekContext week)
+    public static ReportBlock Of(WeekView view)
     {
-        if (week.Answer.Plan is null) return new Together();
-        var slots = week.Choice.Sessions.GroupBy(s => s.Date).ToList();
-        var groups = week.Sessions.Where(s => !s.IsApart).Select(s => s.Group).Distinct().ToList();
-        var table = DataTable.Of("Main exercises of the shared part, in order; the sheets have all", groups, t =>
-        {
-            t.Text("Group", g => new Cell(g, string.Create(CultureInfo.InvariantCulture, $"{week.Squad.Players.Count(p => p.Group == g)} players")));
-            foreach (var day in slots)
-                t.Text($"{SheetWords.ShortDay(day.Key)}: {string.Join(", ", day.Select(s => week.Training.Kinds.First(k => k.Id == s.Kind).Name).Distinct())}", g => Day(week, g, day.Key));
-        });
-        return new Section("The week at a glance", week.Choice.FromCalendar ? "" : "The calendar has no session in this week; this is the usual week of the phase.", table, new Note(Games(week)));
+        if (view.Sessions.Count == 0) return view.Plan is null && view.Only is null ? Asked(view) : new Together();
+        var days = view.Sessions.Select(s => s.Slot.Date).Distinct().Order().ToList();
+        var groups = view.Sessions.Where(s => view.Only is not null || !s.IsApart).GroupBy(s => s.Group).ToList();
+        List<Column> columns = [new("Group"), .. days.Select(d => new Column(WeekWords.ShortDay(d)))];
+        var rows = groups.Select(g => (IReadOnlyList<Cell>)[new Cell(g.Key, Who(view, g.Key)), .. days.Select(d => Of([.. g.Where(s => s.Slot.Date == d)], view))]);
+        return new Framed("gl", new Section(Title, $"Sessions from {(view.Week.Choice.IsUsualWeek ? "the usual week" : view.Week.Choice.From)}. Exercises in the order they are done; own work is on the sheets.",
+            new DataTable("Groups and days", columns, rows)));
     }
 
-    private static Cell Day(WeekContext week, string group, DateOnly date)
-    {
-        var sessions = week.Sessions.Where(s => s.Group == group && !s.IsApart && s.Slot.Date == date).ToList();
-        if (sessions.Count == 0) return Cell.Missing;
-        var all = sessions.SelectMany(s => s.Shared).ToList();
-        // What takes most of the time is what the day is about.
-        var main = all.OrderByDescending(i => i.Time.Seconds).Take(Main).ToHashSet();
-        var more = all.Count - main.Count;
-        return new(string.Join(", ", all.Where(main.Contains).Select(i => $"{i.Exercise.Name} {SheetWords.Sets(i)}")) + (more > 0 ? string.Create(CultureInfo.InvariantCulture, $", {more} more") : ""),
-            string.Join("; ", sessions.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Minutes:0} min"))));
-    }
+    private static string Who(WeekView view, string group)
+        => view.Only is not null ? "" : Words.Players(view.Week.Squad.Players.Count(p => p.Group == group));
 
-    private static string Games(WeekContext week)
-    {
-        var games = week.Choice.Games.Where(g => g.Date >= week.Choice.Monday).Select(g => SheetWords.ShortDay(g.Date)).ToList();
-        return games.Count == 0 ? "No game is listed in this week or the next." : $"Games: {string.Join(", ", games)}.";
-    }
+    private static Cell Of(IReadOnlyList<UnitSession> sessions, WeekView view)
+        => sessions.Count == 0 ? Cell.Missing : new(
+            string.Join("; ", sessions.Select(s => $"{WeekWords.Kind(s.Kind)}{(s.Slot.Start is { } start ? Invariant($", {start:HH\\:mm}") : "")}")),
+            string.Join("; ", sessions.SelectMany(s => view.Only is { } only ? s.For(only.Id) : s.Shared).Select(i => $"{i.Exercise.Name} {WeekWords.Sets(i)}")));
+
+    // Without a plan at least what was asked for.
+    private static Section Asked(WeekView view) => new Section("The sessions asked for", "", DataTable.Of("Sessions", view.Week.Choice.Sessions, t => t
+        .Text("Day", s => WeekWords.Session(s))
+        .Text("Kind", s => view.Week.Problem.Kinds.First(k => k.Id == s.Kind).Name)
+        .Number("Minutes", "", 0, s => s.Minutes)
+        .Text("Room", s => s.Room)
+        .Text("Groups", s => s.Groups.Count == 0 ? "all" : Words.List(s.Groups))));
 }

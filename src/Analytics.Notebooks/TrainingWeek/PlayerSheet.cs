@@ -1,43 +1,70 @@
-using System.Globalization;
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
-using Analytics.Notebooks.Tables;
-using Analytics.Notebooks.TestingDay;
-using Analytics.Planning.Exercises;
 using Analytics.Planning.Plans;
+using static System.FormattableString;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>The week of one player: every session in order with his loads, and why his own work is what it is.</summary>
-internal static class PlayerSheet
+/// <summary>The week of one player on one sheet.</summary>
+internal sealed class PlayerSheet(WeekView view) : ReportBlock
 {
-    public static ReportBlock Of(WeekContext week, string id)
+    private WeekContext Week => view.Week;
+
+    private string Id => view.Only!.Id;
+
+    // A sheet of many exercises is set smaller, so that it stays on its page: points of a page, a heading with its table head, and a row.
+    private int Tenths => Math.Clamp((int)(10 * 690 / (40 + view.Sessions.Sum(s => 48 + 25.0 * Items(s).Count()))), 5, 10);
+
+    public override void WriteHtml(Markup html)
     {
-        var player = week.Player(id);
-        var sessions = week.Sessions.Where(s => s.Players.Contains(id)).ToList();
-        var needs = player.Needs.Where(n => n.IsNeed).ToList();
-        List<Block> blocks = [new Note(needs.Count == 0 ? "Your tests name no need: your own work is that of your group, balanced over the qualities."
-            : $"Your own work serves {Words.List([.. needs.Select(n => n.Quality.Name())])}: {string.Join("; ", needs.Select(n => n.Reason))}.")];
-        blocks.AddRange(sessions.Select(s => Session(week, id, s)));
-        return new Section($"The week of {player.Name}", "", blocks);
+        var marks = new SheetMarks();
+        html.Raw(Invariant($"<section class=\"sh ps z{Tenths}\">"));
+        foreach (var session in view.Sessions)
+        {
+            html.Add($"<h3>{WeekWords.Day(session.Slot.Date)} <span>{Place(session)}</span></h3>");
+            html.Add($"<table class=\"mx\"><caption>{WeekWords.Session(session.Slot)}: loads in {Week.Training.Weights.Unit}</caption><thead><tr><th scope=\"col\">Exercise</th><th scope=\"col\">Sets</th><th scope=\"col\">Load</th><th scope=\"col\">How</th><th scope=\"col\">Why</th></tr></thead><tbody>");
+            foreach (var item in Items(session))
+            {
+                html.Add($"<tr><th scope=\"row\"><i>{item.Letter}</i> {OutsideText.Label(item.Item.Exercise.Name)}</th><td data-l=\"sets\"><b>{WeekWords.Sets(item.Item)}</b></td><td data-l=\"load\"><span>");
+                SheetBlock.WriteLoad(html, LoadText.Of(Week, Week.Load(Id, item.Item, session.Slot.Date), marks, [], withUnit: true));
+                html.Add($"</span></td><td data-l=\"how\">{How(item.Item)}</td><td data-l=\"why\">{Why(session, item)}</td></tr>");
+            }
+
+            html.Raw("</tbody></table>");
+        }
+
+        if (marks.Text.Length > 0) html.Add($"<p class=\"lg\">{marks.Text}.</p>");
+        html.Raw("<p class=\"cx\">Stop on pain, dizziness or lost technique, and tell your coach; local rules and licensed staff come first.</p></section>");
     }
 
-    private static DataTable Session(WeekContext week, string id, UnitSession session)
+    private IEnumerable<SheetItem> Items(UnitSession session)
+        => SessionSheet.Lettered(session).Where(i => i.Own is not { } own || own.ForNeed.Contains(Id) || own.ByDefault.Contains(Id)).Select((i, at) => i with { Letter = WeekWords.Letter(at) });
+
+    private static string Place(UnitSession session)
+        => Invariant($"{(session.Slot.Start is { } start ? Invariant($"{start:HH\\:mm} \u00B7 ") : "")}{WeekWords.Kind(session.Kind)} \u00B7 {session.Slot.Minutes}\u2009min{(session.Slot.Room.Length > 0 ? " \u00B7 " + session.Slot.Room : "")}");
+
+    private static string How(PlannedItem item) => string.Join(", ", new[] { WeekWords.Effort(item), WeekWords.Way(item) }.Where(t => t.Length > 0));
+
+    private string Why(UnitSession session, SheetItem item)
+        => item.Own is { } own ? SessionSheet.Why(Week.Player(Id), own) : session.IsApart ? "your session, as licensed staff have listed" : "what your group does";
+
+    public override string ToText()
     {
-        var own = session.Own.FirstOrDefault(o => o.ForNeed.Contains(id) || o.ByDefault.Contains(id));
-        return DataTable.Of($"{SheetWords.When(session.Slot)}: {session.Kind.Name}, about {session.Minutes.ToString("0", CultureInfo.InvariantCulture)} min", session.For(id), t => t
-            .Text("Exercise", i => new Cell(Words.Capital(i.Exercise.Name), i.Exercise.Caution))
-            .Text("Sets", i => new Cell(SheetWords.Sets(i), SheetWords.Way(i)))
-            .Text($"Load, {week.Bar.Symbol}", i => Load(week, id, i, session))
-            .Text("Why", i => ReferenceEquals(i, own?.Item) ? new Cell(own!.ForNeed.Contains(id) ? $"your need: {own.Quality.Name()}" : "own work of your group") : new Cell(i.Exercise.Quality.Name())));
+        var marks = new SheetMarks();
+        List<string> lines = [];
+        foreach (var session in view.Sessions)
+        {
+            lines.Add($"{WeekWords.Day(session.Slot.Date)}, {Place(session)}");
+            lines.AddRange(Items(session).Select(i => $"- {i.Letter} {i.Item.Exercise.Name} {WeekWords.Sets(i.Item)}: {Loaded(session, i, marks)}{How(i.Item)}; {Why(session, i)}"));
+        }
+
+        if (marks.Text.Length > 0) lines.Add(marks.Text);
+        return string.Join('\n', lines);
     }
 
-    private static Cell Load(WeekContext week, string id, PlannedItem item, UnitSession session)
+    private string Loaded(UnitSession session, SheetItem item, SheetMarks marks)
     {
-        var loads = week.Loads(id, item, session.Slot.Date);
-        var text = SheetWords.Working(loads, week.Bar);
-        if (loads.Height is { } height) text = text.Length > 0 ? $"{text}; {SheetWords.Height(height, week.Season.Settings.JumpUnit)}" : SheetWords.Height(height, week.Season.Settings.JumpUnit);
-        string[] notes = [loads.WarmUp.Count > 0 ? "warm-up " + SheetWords.WarmUp(loads, week.Bar) : "", .. loads.Notes];
-        return new(text.Length > 0 ? text : loads.Instead, string.Join("; ", notes.Where(n => n.Length > 0)));
+        var load = LoadText.Of(Week, Week.Load(Id, item.Item, session.Slot.Date), marks, [], withUnit: true);
+        return load.Main.Length > 0 ? $"{load.Main} {load.Marks}".TrimEnd() + ", " : "";
     }
 }

@@ -1,103 +1,84 @@
-using System.Diagnostics.CodeAnalysis;
 using Analytics.Notebooks.Blocks;
-using Analytics.Notebooks.TestingDay;
 using Analytics.Season;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
 /// <summary>
-/// The training week, block by block: from what the tests say to what is done on Tuesday, and why. Each member is the output of one notebook cell; see docs/training-week.md.
+/// A training week, block by block: from the latest tests, the calendar, the rooms and the restrictions to a sheet for each group and session with every player's
+/// loads. Each member is the output of one notebook cell; see docs/training-week.md.
 /// </summary>
 /// <example>
 /// <code>
-/// var week = TrainingWeekReport.Open(SeasonShelf.Open("../data-demo"), week: "next");
+/// var season = SeasonShelf.Open("../data-demo");
+/// var week = TrainingWeekReport.Open(season, week: "next");
 /// week.Sheets();
 /// </code>
 /// </example>
 public sealed class TrainingWeekReport
 {
-    private readonly WeekContext _week;
-    private readonly string _athlete;
+    private readonly WeekView _view;
 
-    private TrainingWeekReport(WeekContext week, string athlete) => (_week, _athlete) = (week, athlete);
+    private TrainingWeekReport(WeekView view) => _view = view;
 
-    /// <summary>Plans a week.</summary>
+    /// <summary>Plans a week. One plan is made for a season and a week, so the pages of many players cost little.</summary>
     /// <param name="season">The season.</param>
-    /// <param name="week"><c>next</c>: the first week of the calendar after the last testing day; or any day of a week as <c>yyyy-mm-dd</c>.</param>
-    /// <param name="phase"><c>auto</c>: the calendar; or the usual week of a phase, <c>off_season</c>, <c>pre_season</c>, <c>in_season</c>.</param>
-    /// <param name="athlete">An <c>athlete_id</c> for his own sheet, or <c>none</c>.</param>
-    /// <exception cref="SeasonException">A setting that means nothing, or a week outside the season; the message says what to do.</exception>
-    public static TrainingWeekReport Open(SeasonData season, string week = "next", string phase = "auto", string athlete = "none")
+    /// <param name="week"><c>next</c>, the first week with a session after that of the latest testing day, or any day of the week as <c>yyyy-mm-dd</c>.</param>
+    /// <param name="phase"><c>auto</c>, or <c>off_season</c>, <c>pre_season</c>, <c>in_season</c>: whose usual week is taken where the calendar has none.</param>
+    /// <param name="athlete"><c>all</c> for the squad, or an <c>athlete_id</c> for the sheet of one player, without a value of anybody else.</param>
+    /// <exception cref="SeasonException">A setting cannot be used, or nobody trains; the message says what to do.</exception>
+    public static TrainingWeekReport Open(SeasonData season, string week = WeekChoice.Next, string phase = WeekChoice.Auto, string athlete = WeekView.All)
     {
         ArgumentNullException.ThrowIfNull(season);
         ArgumentNullException.ThrowIfNull(week);
         ArgumentNullException.ThrowIfNull(phase);
         ArgumentNullException.ThrowIfNull(athlete);
-        var context = new WeekContext(season, season.Training, WeekChoice.Of(season, season.Training, week, phase));
-        if (athlete != "none" && context.Squad.Players.All(p => p.Id != athlete))
-            throw new SeasonException(context.Squad.Out.Any(o => o.AthleteId == athlete) ? $"athlete '{athlete}' is listed as out for the whole week, so he has no sheet. Use another athlete_id, or \"none\"."
-                : $"athlete is '{(athlete.Length <= 40 ? athlete : athlete[..40] + "\u2026")}'; no player of the squad has this athlete_id. Use one that athletes.csv writes, or \"none\".");
-        return new(context, athlete);
+        return new(WeekView.Of(WeekContext.Of(season, week, phase), athlete));
     }
 
-    /// <summary>The week, the club, how many players.</summary>
-    public Block Head()
-    {
-        var (from, to) = (_week.Choice.Monday, _week.Choice.Monday.AddDays(6));
-        return Dressed(new ReportHead($"Training week, {Words.ShortDate(from)} to {Words.Date(to)}", _week.Season.Settings.Club,
-            $"{Words.PlayersOf(_week.Squad.Players.Count, _week.Season.Athletes.Count(a => a.InLatestSeason))} planned{(_week.Season.Days.Count > 0 ? $", last tested {Words.ShortDate(_week.Season.Days[^1].Date)}" : ", not tested yet")}"));
-    }
+    /// <summary>Which week, for whom, and loudly when no plan keeps every rule.</summary>
+    public Block Head() => Dressed(WeekHead.Of(_view));
 
-    /// <summary>Three answers: what the week does, who gets extra work on what, what needs care.</summary>
-    public Block Answers() => Dressed(WeekAnswers.Of(_week));
+    /// <summary>Three answers: what the week does, who gets extra work and why, what needs care.</summary>
+    public Block Answers() => Dressed(WeekAnswers.Of(_view));
 
-    /// <summary>Where no plan keeps all rules, those that clash; else nothing.</summary>
-    public Block Clash() => Dressed(ClashBlock.Of(_week));
+    /// <summary>Where there is no plan: the rules that clash and what giving way on each would do; else empty.</summary>
+    public Block Clashes() => Dressed(ClashBlock.Of(_view));
 
-    /// <summary>The week at a glance, group by day.</summary>
-    public Block Glance() => Dressed(GlanceBlock.Of(_week));
+    /// <summary>Groups by days.</summary>
+    public Block WeekAtAGlance() => Dressed(GlanceBlock.Of(_view));
 
-    /// <summary>A sheet for each group and session, one printed page each.</summary>
-    public Block Sheets() => Dressed(_week.Answer.Plan is null ? new Together()
-        : new Section("Session sheets", "One page each in print: what, in which order, and what every player puts on.", SessionSheet.Of(_week)));
+    /// <summary>One printed sheet for each group and session, or the sheet of the player; where there is no plan, loads for a session by hand.</summary>
+    public Block Sheets() => Dressed(SheetsBlock.Of(_view));
 
-    /// <summary>The sheet of the player asked for; nothing where none is.</summary>
-    public Block Player() => Dressed(_athlete == "none" ? new Together() : PlayerSheet.Of(_week, _athlete));
+    /// <summary>Who gets extra work and why; each exercise with what it serves; what was left out.</summary>
+    public Block Why() => Dressed(WhyBlock.Of(_view));
 
-    /// <summary>Who is out, restricted, or needs a test first.</summary>
-    public Block WhoNeedsCare() => Dressed(SquadBlock.Of(_week));
+    /// <summary>The dose against published limits.</summary>
+    public Block Doses() => Dressed(DosesBlock.Of(_view));
 
-    /// <summary>Why each thing is in the week, and what was left out.</summary>
-    public Block Why() => Dressed(WhyBlock.Of(_week));
+    /// <summary>What the log says about the next loads; empty where no earlier plan was kept.</summary>
+    public Block Feedback() => Dressed(FeedbackBlock.Of(_view));
 
-    /// <summary>The dose against its limits.</summary>
-    public Block Doses() => Dressed(DosesBlock.Of(_week));
+    /// <summary>Flags, changes since the earlier plan, how good the plan is, and all rules folded away.</summary>
+    public Block Rules() => Dressed(RulesBlock.Of(_view));
 
-    /// <summary>What the log says of the loads planned before.</summary>
-    public Block Log() => Dressed(FeedbackBlock.Of(_week));
+    /// <summary>The cautions that go with the week.</summary>
+    public Block Cautions() => Dressed(WeekCautions.Of(_view));
 
-    /// <summary>Differences from the earlier plan of the week; nothing where there was none.</summary>
-    public Block Changes() => Dressed(_week.Answer.Plan is { Changes.Count: > 0 } plan
-        ? new Section("Changed since the plan before", "", new Callout($"{plan.Changes.Count} {(plan.Changes.Count == 1 ? "change" : "changes")}; the rest stays as it was.", plan.Changes)) : new Together());
+    /// <summary>How the week came about, folded away.</summary>
+    public Block Methods() => Dressed(WeekMethods.Of(_view));
 
-    /// <summary>The rules with figure, handling and source.</summary>
-    public Block Rules() => Dressed(WeekMethods.Rules(_week));
+    /// <summary>Rows of the folder training that were held back; on the page of a player his own rows.</summary>
+    public Block HeldBack() => Dressed(WeekRows.HeldBack(_view));
 
-    /// <summary>The cautions that travel with the plan.</summary>
-    public Block Cautions() => Dressed(WeekMethods.Cautions(_week));
+    /// <summary>From which files, under which choices.</summary>
+    public Block Provenance() => Dressed(WeekRows.Provenance(_view));
 
-    /// <summary>What was held back and what would mend it.</summary>
-    public Block HeldBack() => HeldBackBlock.Of(_week.Season);
+    /// <summary>The plan as a file to be put into the season as training/plan.csv; on the page of a player, or without a plan, empty.</summary>
+    public Block PlanFile() => _view.Only is null && _view.Plan is not null ? new PlanFileBlock(Spreadsheet(), "plan.csv") : Dressed(new Together());
 
-    /// <summary>Methods and sources.</summary>
-    [SuppressMessage("Performance", "CA1822", Justification = "A member like the others: a notebook asks the report for every part.")]
-    public Block Methods() => Dressed(WeekMethods.Methods());
+    /// <summary>The text of that file, of the whole squad.</summary>
+    public string Spreadsheet() => PlanSheet.Of(_view.Week);
 
-    /// <summary>Files, digests and choices behind the plan.</summary>
-    public Block Provenance() => ProvenanceBlock.Of(_week.Season,
-        ("Week", $"{Words.Date(_week.Choice.Monday)} to {Words.Date(_week.Choice.Monday.AddDays(6))}"),
-        ("Sessions from", _week.Choice.FromCalendar ? "training/calendar.csv" : "the usual week of the phase"),
-        ("Training files of the season", _week.Training.OwnFiles.Count == 0 ? "none; the shipped ones" : string.Join(", ", _week.Training.OwnFiles)));
-
-    private static WeekPage Dressed(Block block) => new(block);
+    private static WeekBlock Dressed(ReportBlock block) => new(block);
 }

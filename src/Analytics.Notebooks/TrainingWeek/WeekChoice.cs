@@ -6,54 +6,68 @@ using Analytics.Season;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>Which week, and where its sessions come from.</summary>
+/// <summary>Which week, and its sessions.</summary>
 /// <param name="Monday">First day.</param>
-/// <param name="Sessions">Sessions, by date and start.</param>
-/// <param name="Games">Games of the week and of the days around it.</param>
-/// <param name="FromCalendar">Whether the calendar has the sessions; else they are the usual week of the phase.</param>
-/// <param name="Phase">Phase whose usual week was taken; null with a calendar.</param>
-internal sealed record WeekChoice(DateOnly Monday, IReadOnlyList<SessionSlot> Sessions, IReadOnlyList<Game> Games, bool FromCalendar, SeasonPhase? Phase)
+/// <param name="Sessions">Sessions.</param>
+/// <param name="From">Where the sessions come from, in words.</param>
+/// <param name="IsUsualWeek">Whether they are those of the usual week because the calendar has none.</param>
+internal sealed record WeekChoice(DateOnly Monday, IReadOnlyList<SessionSlot> Sessions, string From, bool IsUsualWeek)
 {
-    /// <summary>Words of the phases, as a setting takes them.</summary>
-    public static IReadOnlyDictionary<string, SeasonPhase> Phases { get; } = new Dictionary<string, SeasonPhase>(StringComparer.Ordinal)
-    {
-        ["off_season"] = SeasonPhase.OffSeason, ["pre_season"] = SeasonPhase.PreSeason, ["in_season"] = SeasonPhase.InSeason,
-    };
+    /// <summary>The week after the latest testing day.</summary>
+    public const string Next = "next";
 
-    /// <summary>The week a setting asks for.</summary>
-    /// <param name="season">The season.</param>
-    /// <param name="training">Its training files.</param>
-    /// <param name="week"><c>next</c>, or any day of the week as <c>yyyy-mm-dd</c>.</param>
-    /// <param name="phase"><c>auto</c>, or a phase.</param>
-    /// <exception cref="SeasonException">A setting that means nothing; the message says what it takes.</exception>
-    public static WeekChoice Of(SeasonData season, TrainingSettings training, string week, string phase)
-    {
-        if (phase != "auto" && !Phases.ContainsKey(phase))
-            throw new SeasonException($"phase is '{Short(phase)}'; use \"auto\", {string.Join(", ", Phases.Keys.Select(k => $"\"{k}\""))}.");
-        var monday = week == "next" ? Next(season, training) : MondayOf(DateOnly.TryParseExact(week, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            ? day : throw new SeasonException($"week is '{Short(week)}'; use \"next\", or a day of the week as yyyy-mm-dd, such as 2026-06-15."));
-        if (monday.AddDays(6) < season.Settings.From || monday > season.Settings.To)
-            throw new SeasonException($"The week of {DaySetting.Iso(monday)} is outside the season, {DaySetting.Iso(season.Settings.From)} to {DaySetting.Iso(season.Settings.To)}. Name a week inside it, or correct \"from\" and \"to\" in season.json.");
-        bool Within(DateOnly date) => date >= monday && date <= monday.AddDays(6);
-        var games = training.Games.Where(g => g.Date >= monday.AddDays(-3) && g.Date <= monday.AddDays(13)).ToList();
-        var sessions = training.Sessions.Where(s => Within(s.Date)).OrderBy(s => s.Date).ThenBy(s => s.Start ?? TimeOnly.MinValue).ToList();
-        if (phase == "auto" && sessions.Count > 0) return new(monday, sessions, games, true, null);
+    /// <summary>The phase the games of the calendar tell.</summary>
+    public const string Auto = "auto";
 
-        var chosen = phase != "auto" ? Phases[phase] : games.Any(g => Within(g.Date)) ? SeasonPhase.InSeason : games.Count > 0 ? SeasonPhase.PreSeason : SeasonPhase.OffSeason;
-        var room = training.Rooms.Count > 0 ? training.Rooms[0].Id : "";
-        var shape = training.Shapes.FirstOrDefault(s => s.Phase == chosen);
-        return new(monday, shape?.Sessions(monday, games, room) ?? [], games, false, chosen);
+    // A game up to this many days off makes it in season, one up to these weeks off the time before it (our choice, no source).
+    private const int NearDays = 7;
+    private const int BeforeWeeks = 8;
+
+    private static readonly (string Word, SeasonPhase Phase, string Text)[] s_phases =
+        [("off_season", SeasonPhase.OffSeason, "off season"), ("pre_season", SeasonPhase.PreSeason, "pre-season"), ("in_season", SeasonPhase.InSeason, "in season")];
+
+    /// <summary>Reads the settings.</summary>
+    /// <exception cref="SeasonException">One of them cannot be used, or nothing tells of a session.</exception>
+    public static WeekChoice Of(SeasonData season, string week, string phase)
+    {
+        if (phase != Auto && Array.TrueForAll(s_phases, p => p.Word != phase))
+            throw new SeasonException($"phase is '{phase}'; use \"{Auto}\" or one of: {string.Join(", ", s_phases.Select(p => p.Word))}.");
+        var monday = MondayOf(season, week);
+        var training = season.Training;
+        var listed = training.Sessions.Where(s => s.Date >= monday && s.Date < monday.AddDays(7)).ToList();
+        if (listed.Count > 0) return new(monday, listed, "the calendar", false);
+
+        var (word, meant, text) = phase == Auto ? s_phases.First(p => p.Phase == PhaseOf(training, monday)) : s_phases.First(p => p.Word == phase);
+        var shape = training.Shapes.FirstOrDefault(s => s.Phase == meant)
+            ?? throw new SeasonException($"The calendar has no session from {Words.Date(monday)} to {Words.Date(monday.AddDays(6))}, and there is no usual week of {word}. Add sessions to training/calendar.csv, or days to training/week-shapes.csv.");
+        var room = RoomOf(training, monday);
+        var sessions = shape.Sessions(monday, [.. training.Games.Where(g => g.Date >= monday && g.Date < monday.AddDays(14))], room);
+        if (sessions.Count == 0)
+            throw new SeasonException($"The week from {Words.Date(monday)} has no session: the calendar has none, and the usual week of {word} puts none into it (its days count back from a game). Add sessions or games to training/calendar.csv, or choose another phase.");
+        return new(monday, sessions, $"the usual week, {text} ({shape.Source}), since the calendar has no session in this week; room: {(room.Length > 0 ? room : "none")}", true);
     }
 
-    // The first week of the calendar after the last testing day, else the week after it.
-    private static DateOnly Next(SeasonData season, TrainingSettings training)
+    private static DateOnly MondayOf(SeasonData season, string week)
     {
-        var last = season.Days.Count > 0 ? season.Days[^1].Date : season.Settings.From;
-        var after = training.Sessions.Select(s => s.Date).Where(d => d > last).Order().ToList();
-        return MondayOf(after.Count > 0 ? after[0] : MondayOf(last).AddDays(7));
+        if (week != Next)
+            return DateOnly.TryParseExact(week, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? MondayIn(day)
+                : throw new SeasonException($"week is '{week}'; use \"{Next}\" or any day of the week as yyyy-mm-dd.");
+        var tested = season.Days.Where(d => d.Athletes.Any(a => a.Trials.Count > 0)).Select(d => (DateOnly?)d.Date).Max();
+        var sessions = season.Training.Sessions;
+        if (tested is null && sessions.Count == 0)
+            throw new SeasonException("There is neither a testing day nor a session in the calendar, so it is not known which week is next. Set week to a day as yyyy-mm-dd.");
+        var after = tested is { } latest ? MondayIn(latest).AddDays(7) : MondayIn(sessions.Min(s => s.Date));
+        return sessions.Where(s => s.Date >= after).Select(s => (DateOnly?)MondayIn(s.Date)).Min() ?? after;
     }
 
-    public static DateOnly MondayOf(DateOnly date) => date.AddDays(-(((int)date.DayOfWeek + 6) % 7));
+    private static DateOnly MondayIn(DateOnly day) => day.AddDays(-(((int)day.DayOfWeek + 6) % 7));
 
-    private static string Short(string text) => text.Length <= 40 ? text : text[..40] + "\u2026";
+    private static SeasonPhase PhaseOf(TrainingSettings training, DateOnly monday)
+        => training.Games.Any(g => g.Date >= monday.AddDays(-NearDays) && g.Date < monday.AddDays(7 + NearDays)) ? SeasonPhase.InSeason
+            : training.Games.Any(g => g.Date >= monday && g.Date < monday.AddDays(7 * BeforeWeeks)) ? SeasonPhase.PreSeason : SeasonPhase.OffSeason;
+
+    // The room used last, else the one used next, else the first of the list.
+    private static string RoomOf(TrainingSettings training, DateOnly monday)
+        => training.Sessions.Where(s => s.Room.Length > 0).OrderBy(s => s.Date < monday ? 0 : 1).ThenBy(s => Math.Abs(s.Date.DayNumber - monday.DayNumber)).FirstOrDefault()?.Room
+            ?? (training.Rooms.Count > 0 ? training.Rooms[0].Id : "");
 }

@@ -1,28 +1,30 @@
-using Analytics.Notebooks.AthletePage;
+using System.Runtime.CompilerServices;
+using Analytics.Notebooks.TestingDay;
 using Analytics.Planning;
 using Analytics.Planning.Dose;
 using Analytics.Planning.Feedback;
 using Analytics.Planning.Loads;
 using Analytics.Planning.People;
 using Analytics.Planning.Plans;
-using Analytics.Planning.Rules;
 using Analytics.Planning.Solving;
 using Analytics.Season;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>A planned week with everything its blocks ask for; what is worked out is worked out once.</summary>
+/// <summary>A planned week with everything its blocks ask for. Kept as long as the season is, so that the pages of a batch share one plan.</summary>
 internal sealed class WeekContext
 {
-    private readonly Dictionary<string, PlanPlayer> _players;
-    private readonly Dictionary<(string Player, string Exercise, string Scheme, DateOnly Date), Prescription> _loads = [];
-    private readonly Dictionary<(string Player, string Exercise), ExerciseFeedback> _feedback;
-    private readonly Dictionary<string, DoseSheet> _doses = new(StringComparer.Ordinal);
+    private static readonly ConditionalWeakTable<SeasonData, Dictionary<(string Week, string Phase), WeekContext>> s_kept = [];
 
-    public WeekContext(SeasonData season, TrainingSettings training, WeekChoice choice)
+    private readonly Dictionary<string, PlanPlayer> _players;
+    private readonly Dictionary<(string Player, PlannedItem Item, DateOnly Day), Prescription> _loads = [];
+    private IReadOnlyList<ExerciseFeedback>? _feedback;
+
+    private WeekContext(SeasonData season, WeekChoice choice)
     {
-        (Season, Training, Choice) = (season, training, choice);
-        Squad = PlanPlayers.Of(season, new()
+        (Season, Choice) = (season, choice);
+        var training = season.Training;
+        Squad = PlanPlayers.Of(season, new WeekQuestion
         {
             Monday = choice.Monday,
             Days = [.. choice.Sessions.Select(s => s.Date).Distinct()],
@@ -30,28 +32,25 @@ internal sealed class WeekContext
             Rules = training.Rules,
         });
         _players = Squad.Players.ToDictionary(p => p.Id, StringComparer.Ordinal);
+        if (Squad.Players.Count == 0)
+            throw new SeasonException($"Nobody trains in the week from {Words.Date(choice.Monday)}: every player of athletes.csv is listed in availability.csv as out on all its sessions. Correct the list, or choose another week.");
         Problem = new()
         {
             Monday = choice.Monday,
             Sessions = choice.Sessions,
-            Games = choice.Games,
+            Games = [.. training.Games.Where(g => g.Date >= choice.Monday.AddDays(-7) && g.Date < choice.Monday.AddDays(14))],
             Players = Squad.Players,
             Exercises = training.Exercises,
             Schemes = training.Schemes,
             Kinds = training.Kinds,
             Rooms = training.Rooms,
             Rules = training.Rules,
-            Earlier = training.Earlier,
+            Earlier = [.. training.Earlier.Where(e => e.Date >= choice.Monday && e.Date < choice.Monday.AddDays(7))],
         };
-        Answer = choice.Sessions.Count == 0 || Squad.Players.Count == 0 ? new(null, []) : WeekPlanner.Plan(Problem);
-        Feedback = WeekFeedback.Of(season, training, choice.Monday);
-        _feedback = Feedback.ToDictionary(f => (f.AthleteId, f.ExerciseId));
-        Bar = LoadUnit.Of(season.Settings, 1);
+        Answer = WeekPlanner.Plan(Problem);
     }
 
     public SeasonData Season { get; }
-
-    public TrainingSettings Training { get; }
 
     public WeekChoice Choice { get; }
 
@@ -61,31 +60,47 @@ internal sealed class WeekContext
 
     public PlanAnswer Answer { get; }
 
-    /// <summary>The sessions; none where there is no plan.</summary>
+    public TrainingSettings Training => Season.Training;
+
+    /// <summary>Sessions of the plan; none where there is no plan.</summary>
     public IReadOnlyList<UnitSession> Sessions => Answer.Plan?.Sessions ?? [];
 
-    /// <summary>What the log says of the loads planned before.</summary>
-    public IReadOnlyList<ExerciseFeedback> Feedback { get; }
-
-    /// <summary>Unit loads are shown in.</summary>
-    public LoadUnit Bar { get; }
-
-    public PlanRules Rules => Training.Rules;
+    /// <summary>The week of a season; planned once.</summary>
+    /// <exception cref="SeasonException">A setting cannot be used.</exception>
+    public static WeekContext Of(SeasonData season, string week, string phase)
+    {
+        var known = s_kept.GetOrCreateValue(season);
+        lock (known)
+        {
+            if (!known.TryGetValue((week, phase), out var context)) known[(week, phase)] = context = new(season, WeekChoice.Of(season, week, phase));
+            return context;
+        }
+    }
 
     public PlanPlayer Player(string id) => _players[id];
 
-    /// <summary>Loads of a player for an item on a day, moved by what the log says.</summary>
-    public Prescription Loads(string player, PlannedItem item, DateOnly date)
+    /// <summary>What a player puts on for an item of a session.</summary>
+    public Prescription Load(string player, PlannedItem item, DateOnly day)
     {
-        var key = (player, item.Exercise.Id, item.Scheme.Id, date);
-        if (_loads.TryGetValue(key, out var known)) return known;
-        var feedback = _feedback.GetValueOrDefault((player, item.Exercise.Id));
-        var loads = LoadPlan.Of(WeekFeedback.Moved(Player(player), item.Exercise, feedback), item, Training.Weights, Rules, date);
-        return _loads[key] = loads.Working.Count > 0 && WeekFeedback.Note(feedback) is { } note ? loads with { Notes = [.. loads.Notes, note] } : loads;
+        lock (_loads)
+        {
+            if (!_loads.TryGetValue((player, item, day), out var load))
+                _loads[(player, item, day)] = load = LoadPlan.Of(_players[player], item, Training.Weights, Training.Rules, day);
+            return load;
+        }
     }
 
-    /// <summary>The dose of a player's week.</summary>
-    public DoseSheet Dose(string player)
-        => _doses.TryGetValue(player, out var known) ? known
-            : _doses[player] = DoseSheet.Of(Player(player), Answer.Plan!, Rules, item => Loads(player, item, Choice.Monday));
+    public DoseSheet Dose(PlanPlayer player) => DoseSheet.Of(player, Answer.Plan!, Training.Rules);
+
+    /// <summary>What the log says about next loads; empty where no earlier plan was logged.</summary>
+    public IReadOnlyList<ExerciseFeedback> Feedback => _feedback ??= MakeFeedback();
+
+    private IReadOnlyList<ExerciseFeedback> MakeFeedback()
+    {
+        if (Training.Earlier.Count == 0) return [];
+        var groups = Squad.Players.ToDictionary(p => p.Id, p => p.Group, StringComparer.Ordinal);
+        var logged = Season.Sessions.Where(s => groups.ContainsKey(s.AthleteId)).Select(s => new LoggedSession(s.AthleteId, s.Work));
+        var readings = PlanReadings.Of(Training.Earlier.Where(e => e.AthleteId is null || groups.ContainsKey(e.AthleteId)), logged, groups);
+        return new LoadFeedback(Training.Rules, Training.Schemes, ClearLosses.Of(Season, Choice.Monday)).Of(readings, Choice.Monday);
+    }
 }

@@ -1,72 +1,51 @@
-using System.Globalization;
 using Analytics.Notebooks.Blocks;
-using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
 using Analytics.Notebooks.TestingDay;
 using Analytics.Planning.Exercises;
-using Analytics.Planning.People;
+using Analytics.Planning.Plans;
+using static System.FormattableString;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>Why each thing is in the week: the need it serves and how sure that is; what found no place; what was left out.</summary>
+/// <summary>Each exercise with the quality and the needs it serves, and what was left out and why.</summary>
 internal static class WhyBlock
 {
-    public static Block Of(WeekContext week)
+    public static ReportBlock Of(WeekView view)
     {
-        List<Block> blocks = [];
-        var named = week.Squad.Players.SelectMany(p => p.Needs.Where(n => n.IsNeed).Select(n => (Player: p, Need: n))).ToList();
-        if (named.Count > 0)
-        {
-            blocks.Add(DataTable.Of("Needs and the work that serves them", named, t => t
-                .Text("Player", n => new Cell(n.Player.Name, n.Player.Group))
-                .Text("Need", n => new Cell(Words.Capital(n.Need.Quality.Name()), n.Need.Reason))
-                .Numeric("How sure", "", n => new Cell(Words.Sure(n.Need.Probability ?? 0)))
-                .Text("Own work this week", n => Served(week, n.Player, n.Need))));
-        }
-
-        var open = week.Squad.Players.Where(p => !p.Needs.Any(n => n.IsNeed)).ToList();
-        if (open.Count > 0)
-            blocks.Add(new Folded($"{Words.Capital(Words.Players(open.Count))} on the group's balanced default", [DataTable.Of("What the tests can and cannot say of them", open, t => t
-                .Text("Player", p => new Cell(p.Name, p.Group))
-                .Text("Nearest to a need", p => Nearest(p))
-                .Text("Cannot be said", p => string.Join(", ", p.Needs.Where(n => n.Probability is null).Select(n => n.Quality.Name()))))]));
-        blocks.Add(Exercises(week));
-        if (week.Answer.Plan is { LeftOut.Count: > 0 } plan)
-            blocks.Add(new Folded($"Left out by a rule: {plan.LeftOut.Select(l => l.What).Distinct().Count()} exercises or parts", [DataTable.Of("Left out, and why", plan.LeftOut.GroupBy(l => (l.What, l.Reason)), t => t
-                .Text("What", g => Words.Capital(g.Key.What))
-                .Text("For whom", g => string.Join(", ", g.Select(l => l.Group).Distinct()))
-                .Text("Why", g => g.Key.Reason))]));
-        return new Section("Why this work", "A need is named where the tests make it probable enough; everybody else does what his group does, balanced over the qualities.", blocks);
+        if (view.Plan is not { } plan) return NeedsOfWeek.Of(view);
+        var groups = view.Sessions.GroupBy(s => s.IsApart && view.Only is null ? "Players apart" : s.Group).OrderBy(g => g.Key == "Players apart")
+            .Select(g => (Block)new Folded($"{g.Key}: each exercise and what it serves", [Table(view, g.Key, [.. g])]) { ScreenOnly = true });
+        // A reason for a group may hold a figure of one of its players.
+        var left = plan.LeftOut.Where(l => view.Only is null || l.Group == $"{view.Only.Name} ({view.Only.Group})").ToList();
+        Block[] leftOut = left.Count == 0 ? [] : [new Folded($"What was left out, and why: {left.Count} exercises", [DataTable.Of("What was left out, and why", left, t => t
+            .Text("Exercise", l => l.What)
+            .Text("For", l => l.Group)
+            .Text("Why", l => Words.Capital(l.Reason)))]) { ScreenOnly = true }];
+        return new Together(NeedsOfWeek.Of(view), new Section("Why these exercises",
+            "What all do comes from the kind of the day and the needs of the group; own work from the needs of each player, else from the balanced default.", [.. groups, .. leftOut]));
     }
 
-    private static Cell Served(WeekContext week, PlanPlayer player, QualityNeed need)
+    private static DataTable Table(WeekView view, string group, IReadOnlyList<UnitSession> sessions)
     {
-        var served = week.Answer.Plan?.Needs.FirstOrDefault(n => n.AthleteId == player.Id && n.Quality == need.Quality);
-        if (served is null) return new("no plan");
-        if (served.OwnSets == 0) return new("none", served.Reason ?? "", Tone.Loss);
-        var items = week.Sessions.Where(s => s.Players.Contains(player.Id)).SelectMany(s => s.Own.Where(o => need.IsServedBy(o.Item.Exercise) && (o.ForNeed.Contains(player.Id) || o.ByDefault.Contains(player.Id)))
-            .Select(o => $"{s.Slot.Date.ToString("ddd", CultureInfo.InvariantCulture)} {o.Item.Exercise.Name}"));
-        return new(string.Create(CultureInfo.InvariantCulture, $"{served.OwnSets} sets"), string.Join(", ", items));
+        var rows = sessions.SelectMany(s => SessionSheet.Lettered(s).Where(i => view.Only is null || i.Own is not { } o || o.ForNeed.Contains(view.Only.Id) || o.ByDefault.Contains(view.Only.Id)).Select(i => (Session: s, Item: i))).ToList();
+        return DataTable.Of($"{group}: each exercise and what it serves", rows, t => t
+            .Text("Exercise", r => new Cell(r.Item.Item.Exercise.Name, $"{WeekWords.Sets(r.Item.Item)}{(r.Session.IsApart && view.Only is null ? $", {view.Name(r.Session.Players[0])}" : "")}"))
+            .Text("Day", r => WeekWords.ShortDay(r.Session.Slot.Date))
+            .Text("Trains", r => r.Item.Item.Exercise.Quality.Name())
+            .Text("Serves", r => Serves(view, r.Session, r.Item)));
     }
 
-    private static Cell Nearest(PlanPlayer player)
-        => player.Needs.Where(n => n.Probability is not null).MaxBy(n => n.Probability) is { } nearest
-            ? new Cell($"{Words.Capital(nearest.Quality.Name())}, {Words.Sure(nearest.Probability!.Value)}", nearest.Reason) : new Cell(null, "no test can be compared");
-
-    private static Folded Exercises(WeekContext week)
+    private static Cell Serves(WeekView view, UnitSession session, SheetItem item)
     {
-        var used = week.Sessions.SelectMany(s => s.Shared.Concat(s.Own.Select(o => o.Item)).Select(i => (Session: s, Item: i)))
-            .GroupBy(u => u.Item.Exercise.Id).OrderBy(g => g.First().Item.Exercise.Quality).ThenBy(g => g.First().Item.Exercise.Name, StringComparer.Ordinal).ToList();
-        return new($"Every exercise of the week: {used.Count}", [DataTable.Of("What each exercise is for", used, t => t
-            .Text("Exercise", g => new Cell(Words.Capital(g.First().Item.Exercise.Name), g.First().Item.Exercise.Caution))
-            .Text("Trains", g => Words.Capital(g.First().Item.Exercise.Quality.Name()))
-            .Text("Serves the need of", g => Whom(week, [.. g.Select(u => u.Session)], g.First().Item.Exercise))
-            .Text("When", g => string.Join("; ", g.GroupBy(u => u.Session.Slot.Date).Select(d => $"{d.Key.ToString("ddd", CultureInfo.InvariantCulture)}: {string.Join(", ", d.Select(u => u.Session.Group).Distinct())}"))))]);
+        if (view.Only is { } only)
+            return item.Own is { } mine ? SessionSheet.Why(view.Week.Player(only.Id), mine) : item.Item.IsKept ? "fixed by the coach" : "what the kind of the day asks of all";
+        if (item.Own is { } own)
+            return new(own.ForNeed.Count == 0 ? "balanced default" : $"a need of {Words.Players(own.ForNeed.Count)}{(own.ByDefault.Count > 0 ? Invariant($"; balanced default of {own.ByDefault.Count} more") : "")}",
+                own.ForNeed.Count == 0 ? "" : string.Join(", ", own.ForNeed.Select(id => $"{view.Name(id)} {Sure(view, id, own.Quality)}")));
+        var with = session.Players.Where(id => view.Week.Player(id).Needs.Any(n => n.IsNeed && n.Quality == item.Item.Exercise.Quality)).ToList();
+        return new((item.Item.IsKept ? "fixed by the coach; " : "") + $"a {WeekWords.Kind(session.Kind)} day asks it of all", with.Count == 0 ? "" : $"a need of {Words.PlayersOf(with.Count, session.Players.Count)}: {string.Join(", ", with.Select(id => $"{view.Name(id)} {Sure(view, id, item.Item.Exercise.Quality)}"))}");
     }
 
-    private static Cell Whom(WeekContext week, IReadOnlyList<Planning.Plans.UnitSession> sessions, Exercise exercise)
-    {
-        var players = sessions.SelectMany(s => s.Players).Distinct().Select(week.Player).Where(p => p.Needs.Any(n => n.IsNeed && n.IsServedBy(exercise))).Select(p => p.Name).ToList();
-        return players.Count == 0 ? new("nobody's named need", "balanced default of the day") : new(players.Count <= 6 ? string.Join(", ", players) : $"{string.Join(", ", players.Take(5))} and {players.Count - 5} more");
-    }
+    private static string Sure(WeekView view, string id, TrainedQuality quality)
+        => view.Week.Player(id).Needs.FirstOrDefault(n => n.Quality == quality)?.Probability is { } p ? Words.Sure(p) : "";
 }

@@ -30,7 +30,7 @@ internal sealed class BatchPlan
     public string LockFile => Path.Combine(Folder, $".{Stem}-batch.lock");
 
     /// <summary>Every file a batch of this notebook may write in the folder, by name.</summary>
-    public IEnumerable<string> FileNames => names.Values.SelectMany(n => (string[])[$"{Stem}-{n}.html", $"{Stem}-{n}.ipynb"]).Append(Path.GetFileName(JournalFile));
+    public IEnumerable<string> FileNames => names.Values.SelectMany(n => (string[])[$"{Stem}-{n}.html", $"{Stem}-{n}.ipynb", $"{Stem}-{n}.csv"]).Append(Path.GetFileName(JournalFile));
 
     private string Stem => Path.GetFileNameWithoutExtension(request.Run.Notebook);
 

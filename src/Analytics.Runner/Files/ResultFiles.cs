@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace Analytics.Runner.Files;
 
 /// <summary>
-/// Writes the results of a run so that a reader never meets half of one: both are written in full under other
+/// Writes the results of a run so that a reader never meets half of one: all are written in full under other
 /// names, and only then put in place.
 /// </summary>
 /// <param name="open">Opens a file for writing; another one than the disk's can be given to see what a full disk does.</param>
@@ -30,7 +30,7 @@ public sealed partial class ResultFiles(Func<string, Stream>? open = null)
         });
     }
 
-    /// <summary>Writes both results or neither.</summary>
+    /// <summary>Writes all results or none.</summary>
     /// <param name="target">Where they go.</param>
     /// <param name="content">What they hold.</param>
     /// <exception cref="NotebookException">They cannot be written; what was there before is as it was.</exception>
@@ -38,13 +38,14 @@ public sealed partial class ResultFiles(Func<string, Stream>? open = null)
     {
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(content);
-        string page = Temporary(target.Page), notebook = Temporary(target.Notebook);
-        Guarded(Path.GetDirectoryName(target.Page)!, [page, notebook], () =>
+        // The page last: where it is, the others are.
+        (string Path, byte[] Bytes)[] all = [.. content.Tables.Select((t, i) => (target.Table(i), t)), (target.Notebook, content.Notebook), (target.Page, content.Page)];
+        Guarded(Path.GetDirectoryName(target.Page)!, [.. all.Select(f => Temporary(f.Path))], () =>
         {
-            WriteAll(page, content.Page);
-            WriteAll(notebook, content.Notebook);
-            File.Move(notebook, target.Notebook, overwrite: true);
-            File.Move(page, target.Page, overwrite: true);
+            foreach (var (path, bytes) in all)
+                WriteAll(Temporary(path), bytes);
+            foreach (var (path, _) in all)
+                File.Move(Temporary(path), path, overwrite: true);
         });
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Analytics.Runner.Running;
 
 namespace Analytics.Runner.Files;
@@ -7,6 +8,11 @@ namespace Analytics.Runner.Files;
 /// <param name="Notebook">Full path of the executed notebook.</param>
 public sealed record ResultTarget(string Page, string Notebook)
 {
+    /// <summary>Full path of a table a cell put out: named as the report, from the second on with a number.</summary>
+    /// <param name="index">Its place, from 0.</param>
+    public string Table(int index)
+        => Path.Combine(Path.GetDirectoryName(Page)!, Path.GetFileNameWithoutExtension(Page) + (index == 0 ? ".csv" : string.Create(CultureInfo.InvariantCulture, $"-{index + 1}.csv")));
+
     /// <summary>Names the files after the notebook.</summary>
     /// <param name="request">The run.</param>
     /// <exception cref="NotebookException">The result would overwrite its source.</exception>
@@ -26,7 +32,11 @@ public sealed record ResultTarget(string Page, string Notebook)
     }
 }
 
-/// <summary>The bytes of the two results.</summary>
+/// <summary>The bytes of the results.</summary>
 /// <param name="Page">The report.</param>
 /// <param name="Notebook">The executed notebook.</param>
-public sealed record ResultContent(byte[] Page, byte[] Notebook);
+public sealed record ResultContent(byte[] Page, byte[] Notebook)
+{
+    /// <summary>Tables that cells put out as <c>text/csv</c>, in order; mostly none.</summary>
+    public IReadOnlyList<byte[]> Tables { get; init; } = [];
+}

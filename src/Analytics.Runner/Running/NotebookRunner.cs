@@ -28,7 +28,10 @@ public sealed class NotebookRunner(Func<INotebookKernel> startKernel, ResultFile
         var run = await MakeAsync(prepared, clock, request, progress, content => files.Write(target, content), cancellation).ConfigureAwait(false);
         cancellation.ThrowIfCancellationRequested();
         files.Write(target, run.Content);
-        return new RunResult(run.Ending, target.Page, target.Notebook, run.Took, run.FailedCell, run.Failure);
+        return new RunResult(run.Ending, target.Page, target.Notebook, run.Took, run.FailedCell, run.Failure)
+        {
+            TableFiles = [.. run.Content.Tables.Select((_, i) => target.Table(i))],
+        };
     }
 
     /// <summary>Runs a notebook as <see cref="RunAsync"/> does and hands over its report and its executed copy without writing them.</summary>

@@ -8,10 +8,11 @@ using Analytics.Runner.Settings;
 
 namespace Analytics.Runner.Running;
 
-/// <summary>Makes the two files of a run from what happened in it.</summary>
+/// <summary>Makes the files of a run from what happened in it.</summary>
 internal sealed class RunFiles(
     RunRequest request, NotebookDocument document, IReadOnlyList<CellLog> cells, IReadOnlyList<Setting> settings, string sha256, DateTimeOffset started)
 {
+    private const string TableType = "text/csv";
     private const string MetadataKey = "analytics_run";
 
     private readonly HashSet<string> given = [.. request.Settings.Select(s => s.Key)];
@@ -34,8 +35,14 @@ internal sealed class RunFiles(
             Started = started,
             Took = took,
         };
-        return new ResultContent(Encoding.UTF8.GetBytes(Page(outputs, provenance)), Notebook(outputs, provenance));
+        return new ResultContent(Encoding.UTF8.GetBytes(Page(outputs, provenance)), Notebook(outputs, provenance))
+        {
+            Tables = [.. cells.SelectMany(c => outputs[c]).OfType<DisplayOutput>().Select(o => o.Form(TableType)).OfType<string>().Select(TableBytes)],
+        };
     }
+
+    // With the mark by which spreadsheets know the encoding.
+    private static byte[] TableBytes(string text) => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(text)];
 
     private IReadOnlyList<CellOutput> ForReaders(IReadOnlyList<CellOutput> outputs) => [.. outputs.Select(places.Neutral)];
 

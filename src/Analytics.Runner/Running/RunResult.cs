@@ -10,7 +10,11 @@ namespace Analytics.Runner.Running;
 /// <param name="FailedCell">The cell that ended the run early, for example <c>cell 3</c>; null when none did.</param>
 /// <param name="Failure">Why it did.</param>
 public sealed record RunResult(
-    RunEnding Ending, string PageFile, string NotebookFile, TimeSpan Took, string? FailedCell = null, CellFailure? Failure = null);
+    RunEnding Ending, string PageFile, string NotebookFile, TimeSpan Took, string? FailedCell = null, CellFailure? Failure = null)
+{
+    /// <summary>Full paths of the tables that cells put out; mostly none.</summary>
+    public IReadOnlyList<string> TableFiles { get; init; } = [];
+}
 
 /// <summary>How a run ended.</summary>
 public enum RunEnding

@@ -19,6 +19,8 @@ internal static class UnitSets
 
     public static readonly IReadOnlyList<Unit> Times = Pick(Duration.Units, "s", "ms");
 
+    public static readonly IReadOnlyList<Unit> Rests = Pick(Duration.Units, "s", "min");
+
     public static readonly IReadOnlyList<Unit> Gaps = Pick(Length.Units, "m", "yd", "ft");
 
     public static readonly IReadOnlyList<Unit> Calibrations = Pick(Length.Units, "m", "cm", "in", "ft", "yd");

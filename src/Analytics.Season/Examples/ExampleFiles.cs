@@ -117,5 +117,6 @@ internal static class ExampleFiles
             P001,countermovement,mat,2,24.6
 
             """),
+        .. ExampleTraining.All,
     ];
 }

@@ -1,10 +1,12 @@
 using Analytics.Metrics.Catalogue;
+using Analytics.Planning;
 using Analytics.Season.Cells;
 using Analytics.Season.Checks;
 using Analytics.Season.Files;
 using Analytics.Season.Settings;
 using Analytics.Season.Sharing;
 using Analytics.Season.Squad;
+using Analytics.Season.Training;
 
 namespace Analytics.Season.Intake;
 
@@ -83,6 +85,10 @@ internal sealed class SeasonContents(SeasonIntake intake)
             if (reader.Days.All(d => d.Date != day)) intake.Note(SettingsReader.FileName, $"'retests' names {DateText.Iso(day)}, but there is no such testing day.");
         return reader;
     }
+
+    /// <summary>Reads the folder of training; without one, what comes with the kit.</summary>
+    public TrainingSettings Training(SeasonSettings settings, SquadList squad, IReadOnlySet<string> tested)
+        => new TrainingReader(intake, settings, squad, tested).Read(TrainingFolder.Open(intake, Find(TrainingFolder.Name)));
 
     /// <summary>Remarks on everything nobody read.</summary>
     public void NoteTheRest()

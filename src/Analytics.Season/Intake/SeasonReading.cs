@@ -1,3 +1,4 @@
+using Analytics.Metrics.Trials;
 using Analytics.Season.Checks;
 using Analytics.Season.Clips;
 using Analytics.Season.Files;
@@ -25,6 +26,7 @@ internal sealed record SeasonReading(SeasonData Data, bool IsWhole)
         Parallel.ForEach(testing.Days, DuplicateAttempts.HoldBack);
         // After the checks of the testing days: their best lifts tell loads in a wrong unit.
         var sessions = contents.Sessions(settings, squad, new TestedStrength(testing.Days));
+        var training = contents.Training(settings, squad, testing.Days.SelectMany(d => d.Candidates).Select(c => c.Trial).OfType<LiftSet>().Select(l => l.Lift).ToHashSet(StringComparer.Ordinal));
         contents.NoteTheRest();
         AvailabilityNotes.Add(intake, testing.Days, squad);
         var athletes = squad.All.ToList();
@@ -35,6 +37,7 @@ internal sealed record SeasonReading(SeasonData Data, bool IsWhole)
             Athletes = athletes,
             Days = [.. testing.Days.Select(assembly.Make)],
             Sessions = sessions,
+            Training = training,
             HeldBack = [.. intake.Files.SelectMany(f => f.HeldBack)],
             Notes = [.. intake.Notes],
             Files = [.. intake.Files.Select(f => f.ToInputFile())],

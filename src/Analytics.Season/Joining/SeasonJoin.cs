@@ -1,4 +1,5 @@
 using Analytics.Metrics.Trials;
+using Analytics.Season.Training;
 
 namespace Analytics.Season.Joining;
 
@@ -29,11 +30,16 @@ internal static class SeasonJoin
             Days = [.. parts.SelectMany(p => p.Data.Days.Select(d => Day(d, p, squad))).GroupBy(d => d.Date).OrderBy(d => d.Key).Select(d => d.MaxBy(s => s.Athletes.Count)!)],
             Sessions = [.. seasons.SelectMany(s => s.Sessions.Select(r => r with { AthleteId = squad.IdOf(r.AthleteId) }))],
             HeldBack = [.. parts.SelectMany(p => p.Data.HeldBack.Select(h => h with { File = p.Path(h.File), AthleteId = h.AthleteId is { } id ? squad.IdOf(id) : null }))],
-            Notes = [.. parts.SelectMany(p => p.Data.Notes.Select(n => n with { File = p.Path(n.File) })), .. squad.Notes],
+            Notes = [.. parts.SelectMany(p => p.Data.Notes.Select(n => n with { File = p.Path(n.File) })), .. squad.Notes, .. TrainingLeft(parts)],
             Files = [.. parts.SelectMany(p => p.Data.Files.Select(f => f with { Path = p.Path(f.Path) }))],
             Earlier = [.. parts.Where(p => !p.IsLatest).Select(p => new SeasonSpan(p.Name, p.Data.Settings.From, p.Data.Settings.To))],
         };
     }
+
+    // Weeks are planned ahead: what an earlier season says of rooms, restrictions and days is over.
+    private static IEnumerable<InputNote> TrainingLeft(IReadOnlyList<SeasonPart> parts)
+        => parts.Where(p => !p.IsLatest && p.Data.Training.OwnFiles.Count > 0)
+            .Select(p => new InputNote(p.Path(TrainingFolder.Name), "Weeks are planned with the folder 'training' of the latest season; this one was read and checked, and is not used. Restrictions that still hold must stand in the latest."));
 
     private static TestingDay Day(TestingDay day, SeasonPart part, JoinedSquad squad)
         => day with { Athletes = [.. day.Athletes.Select(a => Athlete(a, squad, part)).OrderBy(a => a.AthleteId, StringComparer.Ordinal)] };

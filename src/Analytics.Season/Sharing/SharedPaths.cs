@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Analytics.Season.Cells;
 using Analytics.Season.Clips;
 using Analytics.Season.Intake;
+using Analytics.Season.Training;
 using Analytics.Season.Trials;
 
 namespace Analytics.Season.Sharing;
@@ -11,7 +12,7 @@ namespace Analytics.Season.Sharing;
 /// </summary>
 internal sealed partial class SharedPaths(IReadOnlyDictionary<string, string> seasons)
 {
-    private static readonly HashSet<string> Known = new(["season.json", TestingReader.FolderName, ClipShelf.FolderName, .. TrialTable.All.Select(t => t.Name), "athletes", "availability", "sessions"], StringComparer.Ordinal);
+    private static readonly HashSet<string> Known = new(["season.json", TestingReader.FolderName, ClipShelf.FolderName, .. TrialTable.All.Select(t => t.Name), "athletes", "availability", "sessions", TrainingFolder.Name, .. TrainingFolder.Files.Select(Words.Normal)], StringComparer.Ordinal);
     private readonly Dictionary<(string Day, string Clip), string> clips = [];
     private readonly Dictionary<string, int> clipsOfDay = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> others = new(StringComparer.Ordinal);

@@ -22,6 +22,7 @@ internal static class SharedSeason
             Athletes = [.. season.Athletes.Select(a => Athlete(a, names)).OrderBy(a => names.Place(a.Id))],
             Days = days,
             Sessions = [.. season.Sessions.Select(s => trials.Session(s)).OrderBy(s => s.Date).ThenBy(s => names.Place(s.AthleteId))],
+            Training = new SharedTraining(names, trials, paths, hidesLines).Of(season.Training),
             // In file order they would stand as in the squad list.
             HeldBack = [.. season.HeldBack.Select(messages.HeldBack).OrderBy(h => h.File, StringComparer.Ordinal).ThenBy(h => h.Line).ThenBy(h => h.Reason, StringComparer.Ordinal).ThenBy(h => h.AthleteId, StringComparer.Ordinal).ThenBy(h => h.Value, StringComparer.Ordinal)],
             Notes = [.. season.Notes.Select(messages.Note).OrderBy(n => n.File, StringComparer.Ordinal).ThenBy(n => n.Text, StringComparer.Ordinal)],

@@ -25,6 +25,11 @@ internal sealed class SharedTrials(SharedNames names, SharedPaths paths, bool hi
         Exercises = [.. session.Exercises.Select(e => new ExerciseSets(Test("lift", e.Lift, KnownLift.Ids), e.Sets, e.Repetitions, e.Load))],
     };
 
+    /// <summary>A lift, or an exercise that may be one.</summary>
+    /// <param name="written">Identifier as written.</param>
+    /// <param name="known">Identifiers that are the kit's own words.</param>
+    public string Lift(string written, IReadOnlyList<string> known) => known.Contains(written) ? written : Test("lift", written, KnownLift.Ids);
+
     // Stature would tell a player apart, and nothing made from a season needs it any more.
     private AthleteDay Athlete(AthleteDay day, string shown) => day with { AthleteId = shown, Stature = null, Trials = [.. day.Trials.Select(Trial)] };
 

@@ -25,7 +25,7 @@ internal sealed class SquadList
     public Athlete? Of(RowCells row, Column column)
     {
         var id = row.Text(column);
-        if (Find(id) is { } athlete)
+        if ((Find(id) ?? Find(SheetCell.Read(id))) is { } athlete)
         {
             row.About = athlete.Id;
             return athlete;

@@ -42,6 +42,15 @@ public class JupyterTests
         Assert.Contains(own, o => o.Contains("class=\"fig\"", StringComparison.Ordinal));
     }
 
+    // The solver has a native library, which that kernel finds by the kit alone.
+    [JupyterFact]
+    public void TrainingWeek_InJupyter_GivesWhatTheRunnerGives()
+    {
+        var own = Outputs(ReportSet.Week.Notebook);
+        Assert.Equal(own, Outputs(Execute(Repository.TrainingWeek)));
+        Assert.Contains(own, o => o.Contains("class=\"mx\"", StringComparison.Ordinal));
+    }
+
     // Three sketches of rising difficulty: written in its cells, judged, compared, and shown in a report.
     [JupyterFact]
     public void MetricBench_InJupyter_GivesWhatTheRunnerGives()

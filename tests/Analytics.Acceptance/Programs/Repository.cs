@@ -13,6 +13,8 @@ internal static class Repository
 
     public static string AthletePage => Path.Combine(Root, "notebooks", "athlete-page.ipynb");
 
+    public static string TrainingWeek => Path.Combine(Root, "notebooks", "training-week.ipynb");
+
     public static string MetricBench => Path.Combine(Root, "notebooks", "metric-bench.ipynb");
 
     public static string DemoSeason => Path.Combine(Root, "data-demo");

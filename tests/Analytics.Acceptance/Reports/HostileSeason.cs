@@ -21,6 +21,8 @@ internal static class HostileSeason
         }
 
         Rename(Path.Combine(folder, "athletes.csv"));
+        var calendar = Path.Combine(folder, "training", "calendar.csv");
+        File.WriteAllText(calendar, File.ReadAllText(calendar).Replace("Offensive line", Group, StringComparison.Ordinal));
         var settings = JsonNode.Parse(File.ReadAllText(Path.Combine(folder, "season.json")))!;
         settings["club"] = Club;
         File.WriteAllText(Path.Combine(folder, "season.json"), settings.ToJsonString());

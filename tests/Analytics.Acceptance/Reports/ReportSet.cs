@@ -13,6 +13,8 @@ internal static class ReportSet
     private static readonly Lazy<MadeReport> MadeHostileSeason = new(() => MadeReport.Make(Repository.SeasonReport, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadePage = new(() => MadeReport.Make(Repository.AthletePage));
     private static readonly Lazy<MadeReport> MadeHostilePage = new(() => MadeReport.Make(Repository.AthletePage, "--season", HostileSeason.Make()));
+    private static readonly Lazy<MadeReport> MadeWeek = new(() => MadeReport.Make(Repository.TrainingWeek));
+    private static readonly Lazy<MadeReport> MadeHostileWeek = new(() => MadeReport.Make(Repository.TrainingWeek, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeBench = new(() => MadeReport.Make(Repository.MetricBench));
     private static readonly Lazy<MadeReport> MadeHostileBench = new(() => MadeReport.Make(Repository.MetricBench, "--season", HostileSeason.Make()));
     private static readonly Lazy<MadeReport> MadeFailing = new(() => MadeReport.Make(OwnNotebooks.Failing()));
@@ -41,6 +43,12 @@ internal static class ReportSet
 
     /// <summary>The page of an athlete whose name is markup.</summary>
     public static MadeReport HostilePage => MadeHostilePage.Value;
+
+    /// <summary>The training week of the demo season.</summary>
+    public static MadeReport Week => MadeWeek.Value;
+
+    /// <summary>The training week of a season whose names are markup.</summary>
+    public static MadeReport HostileWeek => MadeHostileWeek.Value;
 
     /// <summary>The metric bench on the demo season.</summary>
     public static MadeReport Bench => MadeBench.Value;

@@ -18,6 +18,9 @@ public class SameBytesTests
     public void AthletePage_MadeTwice_DiffersOnlyInTheMarkedBlocks() => AssertSameTwice(ReportSet.Page, Repository.AthletePage);
 
     [Fact]
+    public void TrainingWeek_MadeTwice_DiffersOnlyInTheMarkedBlocks() => AssertSameTwice(ReportSet.Week, Repository.TrainingWeek);
+
+    [Fact]
     public void MetricBench_MadeTwice_DiffersOnlyInTheMarkedBlocks() => AssertSameTwice(ReportSet.Bench, Repository.MetricBench);
 
     [Fact]

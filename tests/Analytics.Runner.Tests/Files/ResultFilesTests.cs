@@ -38,6 +38,27 @@ public sealed class ResultFilesTests : IDisposable
     }
 
     [Fact]
+    public void Write_Tables_StandBesideTheReportUnderItsName()
+    {
+        new ResultFiles().Write(Target, Content("page", "notebook") with { Tables = ["a;b"u8.ToArray(), "c"u8.ToArray()] });
+        Assert.Equal(["r-2.csv", "r.csv", "r.html", "r.ipynb"], Names());
+        Assert.Equal("a;b", File.ReadAllText(folder.File("r.csv")));
+        Assert.Equal("c", File.ReadAllText(folder.File("r-2.csv")));
+    }
+
+    [Fact]
+    public void Write_DiskFullAtATable_ChangesNothing()
+    {
+        File.WriteAllText(Target.Page, "old page");
+        File.WriteAllText(folder.File("r.csv"), "old table");
+        var files = new ResultFiles(path => path.Contains(".csv", StringComparison.Ordinal) ? new FullDisk(path) : File.Create(path));
+        Assert.Throws<NotebookException>(() => files.Write(Target, Content("page", "notebook") with { Tables = ["a;b;c"u8.ToArray()] }));
+        Assert.Equal("old page", File.ReadAllText(Target.Page));
+        Assert.Equal("old table", File.ReadAllText(folder.File("r.csv")));
+        Assert.Equal(["r.csv", "r.html"], Names());
+    }
+
+    [Fact]
     public void Write_TheSystemsFullDevice_SaysThereIsNoSpace()
     {
         if (!File.Exists("/dev/full"))

@@ -31,6 +31,15 @@ public sealed class NotebookRunnerTests : IDisposable
     }
 
     [Fact]
+    public async Task RunAsync_CellThatShowsATable_WritesItBesideTheReport()
+    {
+        var result = await Run(new TinyNotebook().Code("\"a,b\\n1,2\\n\".DisplayAs(\"text/csv\");").Code("1"));
+        Assert.Equal(Path.ChangeExtension(result.PageFile, ".csv"), Assert.Single(result.TableFiles));
+        // The mark by which spreadsheets know UTF-8, then the text.
+        Assert.Equal([0xEF, 0xBB, 0xBF, .. "a,b\n1,2\n"u8], File.ReadAllBytes(result.TableFiles[0]));
+    }
+
+    [Fact]
     public async Task RunAsync_Provenance_StandsInMetadataWithoutAbsolutePaths()
     {
         var notebook = new TinyNotebook().Settings($"string season = \"{folder.Path.Replace('\\', '/')}/spring\"; int n = 2;").Code("1");

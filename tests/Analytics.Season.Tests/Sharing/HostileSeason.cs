@@ -57,6 +57,19 @@ internal static class HostileSeason
             .With("testing/Quenby/body.csv", "athlete_id,mass_lb\nAB,221\n")
             .With("testing/2026-03-03.xlsx", TestWorkbook.Of(("body", [["athlete_id", "mass_lb"], ["AB", 222.0], ["Gristwood", 222.0]]), ("Quenby", [["athlete_id"], ["AB"]]), ("Lifts", [["AB", "Zoltan Quenby"], ["LB-7", "x"]])))
             .With("testing/2026-03-04.Pelham", "x")
+            .With("training/exercises.csv", "exercise,name,pattern,quality,load_basis,least_percent,most_percent,repetition_time_s,stations,implement,prerequisite,caution,Isolde says\n"
+                + "quenby_special,the squat of Zoltan,squat,maximal_strength,zoltan_special,40,90,4,rack of Ottoline+ulric_rack,quenby_bar,as AB does,ask Ottoline,x\n"
+                + "zoltan_special,Zoltan,squat,maximal_strength,back_squat,40,90,4,,,,,\nquillon_hop,,jump,Ulric,,,,1,,,,,\nback_squat,back squat,squat,maximal_strength,back_squat,40,90,4,rack,barbell,,,\n")
+            .With("training/schemes.csv", "scheme,name,qualities,sets,repetitions,rest_s,source\nfives_of_rook,fives of Xanthe,maximal_strength,5,5,90,Dreeve\nzoltans,x,maximal_strength,5,five of AB,90,\n")
+            .With("training/day-kinds.csv", "kind,name,quality,least,most,own_work,source\nrook_day,day of Xanthe,maximal_strength,1,2,yes,Yestyn\nrook_day,day of Quenby,trunk_control,1,2,yes,Ulric\n")
+            .With("training/week-shapes.csv", "phase,weekday,kind,minutes,source\noff_season,monday,rook_day,60,Quillon\noff_season,tuesday,ulric_day,60,\n")
+            .With("training/rules.csv", "rule,value,unit,handling,source\nhard_sets,10,sets,,Pelham Vandermoot\nulric_rule,1,,,\n")
+            .With("training/rooms.csv", "room,station,places\nQuenby hall,rack of Ottoline,4\nQuenby hall,bench of AB,4\n")
+            .With("training/weights.csv", "item,weight_lb,pairs\nbar,45,\nplate,45,2\nquenby_bar,20,\nstone of Ulric,20,\n")
+            .With("training/calendar.csv", "date,start,kind,minutes,room,groups\n2026-03-09,07:00,rook_day,60,Quenby hall,Linebackers of AB and Zoltan Quenby\n2026-03-09,07:30,rook_day,60,Quenby hall,Linebackers of AB and Zoltan Quenby+Zoltan\n2026-03-09,07:30,rook_day,60,,Linebackers of AB and Zoltan Quenby+Receivers\n2026-03-10,when Pelham comes,rook_day,60,,\n")
+            .With("training/restrictions.csv", "athlete_id,from,to,out,note\nAB,2026-03-01,,quenby_special+jump,Wexcombe hit him\nXanthe_Roook,2026-03-01,,jump,\nP8,2026-03-01,,all for Ottoline,\nsquat,2026-03-01,,neck,Bronagh\n")
+            .With("training/plan.csv", "date,group,athlete_id,name,exercise,scheme,part,keep,why\n2026-03-09,,AB,Zoltan Quenby,quenby_special,fives_of_rook,own,keep,Ulric said\n2026-03-09,Linebackers of AB and Zoltan Quenby,,,quenby_special,,shared,,\n2026-03-09,,17,,quenby_special,,,never,\n2026-03-09,,Gristwood,,zoltan_lift,,,,\n")
+            .With("training/plan of Tregarth.csv", "x")
             .With("photos/Zoltan.jpg", "x")
             .With("Wexcombe.csv", "x\n");
         Directory.CreateDirectory(Path.Combine(season.Folder, "testing/2026-03-02/Ottoline"));

@@ -35,6 +35,7 @@ public static class DemoSeason
             ["availability.csv"] = CsvText.Plain.Write(SeasonSheets.Spells(spells, players)),
             ["sessions.csv"] = CsvText.Plain.Write(SessionSheet.Of(seed, players, spells)),
         };
+        foreach (var (path, bytes) in TrainingSheets.Of(players)) files.Add(path, bytes);
         foreach (var (path, bytes) in days.SelectMany(d => d.Write())) files.Add(path, bytes);
         return new GeneratedSeason(files, new SeasonTruth
         {

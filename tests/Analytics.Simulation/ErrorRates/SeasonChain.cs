@@ -58,7 +58,8 @@ public sealed class SeasonChain
         var folder = Directory.CreateTempSubdirectory("season-");
         try
         {
-            foreach (var (path, bytes) in generated.Files)
+            // The folder of training has nothing to do with tests.
+            foreach (var (path, bytes) in generated.Files.Where(f => !f.Key.StartsWith("training/", StringComparison.Ordinal)))
             {
                 var target = Path.Combine(folder.FullName, path);
                 Directory.CreateDirectory(Path.GetDirectoryName(target)!);

@@ -4,7 +4,7 @@ using System.Text;
 namespace Analytics.Simulation.Frozen;
 
 /// <summary>
-/// The part of a season that is about some athletes: rows as they were typed, the others left out. Training sessions and the truth are left out altogether;
+/// The part of a season that is about some athletes: rows as they were typed, the others left out. Training sessions, plans of training and the truth are left out altogether;
 /// of the contact drill only some clips are kept.
 /// </summary>
 public sealed record SeasonCut(IReadOnlySet<string> Athletes, IReadOnlySet<string> Clips)
@@ -27,7 +27,7 @@ public sealed record SeasonCut(IReadOnlySet<string> Athletes, IReadOnlySet<strin
         foreach (var file in Directory.EnumerateFiles(season, "*", SearchOption.AllDirectories))
         {
             var path = Path.GetRelativePath(season, file).Replace('\\', '/');
-            if (path.StartsWith("truth/", StringComparison.Ordinal) || path == "sessions.csv") continue;
+            if (path.StartsWith("truth/", StringComparison.Ordinal) || path == "sessions.csv" || path.StartsWith("training/", StringComparison.Ordinal)) continue;
             if (Cut(path, File.ReadAllBytes(file)) is { } bytes) files.Add(path, bytes);
         }
 

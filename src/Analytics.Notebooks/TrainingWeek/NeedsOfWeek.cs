@@ -1,0 +1,46 @@
+using Analytics.Notebooks.Blocks;
+using Analytics.Notebooks.Look;
+using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
+using Analytics.Planning.Exercises;
+using Analytics.Planning.People;
+using Analytics.Planning.Plans;
+
+namespace Analytics.Notebooks.TrainingWeek;
+
+/// <summary>Who needs what, how sure that is, and what the week does for it.</summary>
+internal static class NeedsOfWeek
+{
+    public static ReportBlock Of(WeekView view)
+    {
+        var rows = view.Players.SelectMany(p => p.Needs.Where(n => n.IsNeed).Select(n => (Player: p, Need: n)))
+            .OrderBy(r => r.Need.Quality).ThenByDescending(r => r.Need.Probability).ToList();
+        var open = view.Players.SelectMany(p => p.Needs.Where(n => n.Probability is null).Select(n => (Player: p, Need: n))).ToList();
+        List<Block> body = [];
+        if (rows.Count > 0)
+            body.Add(DataTable.Of("Needs", rows, t => t
+                .Text("Player", r => new Cell(r.Player.Name, view.Only is null ? r.Player.Group : ""))
+                .Text("Need", r => r.Need.Quality.Name())
+                .Numeric("How sure", "", r => Words.Sure(r.Need.Probability ?? 0))
+                .Text("What the week does", r => Served(view, r.Player, r.Need))
+                .Text("What it rests on", r => Words.Signs(r.Need.Reason))));
+        if (open.Count > 0)
+            body.Add(new Folded($"What the tests cannot say: {open.Count} entries", [DataTable.Of("What the tests cannot say", open, t => t
+                .Text("Player", r => r.Player.Name)
+                .Text("Quality", r => r.Need.Quality.Name())
+                .Text("Why", r => Words.Signs(r.Need.Reason)), 120)]) { ScreenOnly = true });
+        var threshold = view.Week.Training.Rules.Value(Planning.Rules.RuleIds.NeedProbability) / 100;
+        return new Section(view.Only is null ? "Who gets extra work, and why" : "What you get extra work on, and why",
+            rows.Count > 0 ? $"A need takes at least {Figures.Percent(threshold)} probability of being behind the own group by more than too small to matter." : "No evidence yet: no test shows a need clearly enough. That does not show that there is none.", [.. body]);
+    }
+
+    private static Cell Served(WeekView view, PlanPlayer player, QualityNeed need)
+    {
+        if (view.Plan is null) return new("no plan yet");
+        var sets = view.Needs.FirstOrDefault(n => n.AthleteId == player.Id && n.Quality == need.Quality);
+        if (sets is { OwnSets: > 0 })
+            return new(FormattableString.Invariant($"{sets.OwnSets} sets of own work"), string.Join("; ", view.Week.Sessions.Where(s => s.Players.Contains(player.Id))
+                .SelectMany(s => s.Own.Where(o => o.Quality == need.Quality && (o.ForNeed.Contains(player.Id) || o.ByDefault.Contains(player.Id))).Select(o => $"{o.Item.Exercise.Name}, {WeekWords.ShortDay(s.Slot.Date)}"))));
+        return new("no own work", sets?.Reason ?? "", Tone.Loss);
+    }
+}
