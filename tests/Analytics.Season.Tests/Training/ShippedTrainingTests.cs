@@ -160,9 +160,9 @@ public sealed class ShippedTrainingTests
             var kind = Kind(day.Kind);
             Assert.InRange(kind.Demands.Sum(d => d.Least), 3, 5);
             // The quickest exercise of each demand, warm-up and changes, one choice of own work with them.
-            var quickest = kind.Demands.ToDictionary(d => d.Quality, d => Kit.Exercises.All.Where(e => e.Quality == d.Quality && e.Stations.Count < 2).SelectMany(e => For(e).Where(s => d.MostPercent is null || s.MostPercent is null || s.MostPercent <= d.MostPercent).Select(s => ExerciseTime.Of(e, s).Seconds)).Order().Take(d.Least + 1).ToList());
-            var shared = kind.Demands.Sum(d => quickest[d.Quality].Take(d.Least).Sum());
-            var own = kind.OwnWork.Min(q => quickest[q][^1]);
+            var quickest = kind.Demands.ToDictionary(d => d, d => Kit.Exercises.All.Where(e => d.Concerns(e) && e.Stations.Count < 2).SelectMany(e => For(e).Where(s => d.Takes(s.MostPercent)).Select(s => ExerciseTime.Of(e, s).Seconds)).Order().Take(d.Least + 1).ToList());
+            var shared = kind.Demands.Sum(d => quickest[d].Take(d.Least).Sum());
+            var own = kind.Demands.Where(d => d.IsOwnWork).Min(d => quickest[d][^1]);
             var minutes = 10 + (shared + own) / 60 + 2 * (kind.Demands.Sum(d => d.Least) + 1);
             Assert.True(minutes <= day.Minutes, $"{day.Kind}: {minutes} of {day.Minutes} minutes");
         }
