@@ -4,7 +4,7 @@ namespace Analytics.Notebooks.TrainingWeek;
 internal static class SheetSize
 {
     // Height of a landscape page of the shorter paper in points, as the estimates below fill it (they are on the safe side, less so in long tables); and what lines of the print style take.
-    private const double Page = 570, LongPage = 535, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
+    private const double Page = 500, LongPage = 490, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
     private const int NameChars = 36, SmallChars = 44, OwnChars = 27, WideChars = 155, Columns = 3;
 
     // Warm-up sets take a line of their own where there is no room beside the load.
