@@ -32,7 +32,7 @@ internal static class DosesBlock
         .Text("What", r => new Cell($"{r.Line.Subject}, {r.Line.What}", r.Line.Note ?? ""))
         .Text(view.Only is null ? "Closest" : "When", r => new Cell(view.Only is null ? r.Player.Name : When(r.Line), view.Only is null ? $"{r.Player.Group}, {When(r.Line)}" : ""))
         .Numeric("Amount", "", r => Figures.Plain(r.Line.Amount, Decimals(r.Line), r.Line.Unit))
-        .Numeric(view.Only is null ? "Limit" : "Limit", "", r => (r.Line.IsLeast ? "least " : "most ") + Figures.Plain(r.Line.Limit, Decimals(r.Line), r.Line.Unit))
+        .Numeric("Limit", "", r => (r.Line.IsLeast ? "least " : "most ") + Figures.Plain(r.Line.Limit, Decimals(r.Line), r.Line.Unit))
         .Text("Kept", r => r.Line.IsWithin == true ? new Cell("within") : new Cell(r.Line.RuleId is null ? "less than the guide" : "over", "", Tone.Loss))
         .Text("Source", r => r.Line.Source));
 

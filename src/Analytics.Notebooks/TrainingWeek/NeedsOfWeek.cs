@@ -40,7 +40,7 @@ internal static class NeedsOfWeek
         var sets = view.Needs.FirstOrDefault(n => n.AthleteId == player.Id && n.Quality == need.Quality);
         if (sets is { OwnSets: > 0 })
             return new(FormattableString.Invariant($"{sets.OwnSets} sets of own work"), string.Join("; ", view.Week.Sessions.Where(s => s.Players.Contains(player.Id))
-                .SelectMany(s => s.Own.Where(o => o.Quality == need.Quality && (o.ForNeed.Contains(player.Id) || o.ByDefault.Contains(player.Id))).Select(o => $"{o.Item.Exercise.Name}, {WeekWords.ShortDay(s.Slot.Date)}"))));
+                .SelectMany(s => s.Own.Where(o => need.IsServedBy(o.Item.Exercise) && (o.ForNeed.Contains(player.Id) || o.ByDefault.Contains(player.Id))).Select(o => $"{o.Item.Exercise.Name}, {WeekWords.ShortDay(s.Slot.Date)}"))));
         return new("no own work", sets?.Reason ?? "", Tone.Loss);
     }
 }

@@ -32,7 +32,7 @@ internal static class RulesBlock
         var good = quality.Gap < 5e-5 ? "No plan can be better by the stated objective."
             : $"No plan can be more than {(Math.Ceiling(quality.Gap * 1000 - 1e-9) / 10).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}\u2009% better by the stated objective.";
         return good + (quality.HitClock ? " The search was stopped by the clock, so another run may give another plan." : " The same files give the same plan.")
-            + (plan.Changes.Count == 0 && view.Week.Problem.Earlier.Count > 0 ? " Nothing changed since the earlier plan of this week." : "");
+            + (plan.Changes.Count == 0 && view.Week.Problem.Earlier.Any(e => e.Date >= view.Week.Choice.Monday) ? " Nothing changed since the earlier plan of this week." : "");
     }
 
     private static string Handling(RuleHandling handling) => handling switch

@@ -3,7 +3,8 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>How small a sheet must be set so that it stays on one page: estimated from its lines, in tenths of the usual size.</summary>
 internal static class SheetSize
 {
-    // Height of a landscape page of the shorter paper in points, as the estimates below fill it (they are on the safe side, less so in long tables); and what lines of the print style take.
+    // The shorter paper across is 561 points high inside its margins; an eighth is kept back for what the estimates miss, words in the place of loads above all. And what lines of
+    // the print style take.
     private const double Page = 500, LongPage = 490, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
     private const int NameChars = 36, SmallChars = 44, OwnChars = 27, WideChars = 155, Columns = 3;
 

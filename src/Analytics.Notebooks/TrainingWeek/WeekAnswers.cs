@@ -63,6 +63,8 @@ internal static class WeekAnswers
         var testFirst = WeekFlags.TestFirst(view).Select(t => t.AthleteId).ToList();
         var unserved = view.Needs.Where(n => n.OwnSets == 0).ToList();
         var flags = WeekFlags.Of(view).ToList();
+        var unread = WeekFlags.UnreadRestrictions(view).Sum(r => Math.Max(r.Rows, 1));
+        if (unread > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(unread))} {(unread == 1 ? "row" : "rows")} of training/restrictions.csv could not be read and {(unread == 1 ? "restricts" : "restrict")} nobody: mend {(unread == 1 ? "it" : "them")} before anybody trains by this plan (list at the end)."));
         Say(off, "Out", Noted);
         Say(apart, "Train apart");
         Say([.. limited.Except(apart)], "Limited, medical staff first", Noted);
@@ -71,7 +73,7 @@ internal static class WeekAnswers
         if (flags.Count > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(flags.Count))} {(flags.Count == 1 ? "rule is" : "rules are")} flagged, not kept."));
         var players = off.Concat(apart).Concat(limited).Concat(testFirst).Distinct().Count();
         if (numbers.Count == 0) return new("Nothing needs special care.", "Nobody is out, apart or untested; every rule is kept.", Tone.Plain);
-        return new(view.Only is null ? players == 0 ? "Needs care: a few open ends." : $"{Words.Capital(Words.Players(players))} {(players == 1 ? "needs" : "need")} care." : "Take care.", string.Join(" ", numbers), Tone.Loss);
+        return new(view.Only is null ? unread > 0 ? "Restrictions are missing from this plan." : players == 0 ? "Needs care: a few open ends." : $"{Words.Capital(Words.Players(players))} {(players == 1 ? "needs" : "need")} care." : "Take care.", string.Join(" ", numbers), Tone.Loss);
     }
 
     private static string Count(int count, string what) => $"{Words.Count(count)} {what}{(count == 1 ? "" : "s")}";

@@ -45,7 +45,7 @@ internal sealed class WeekContext
             Kinds = training.Kinds,
             Rooms = training.Rooms,
             Rules = training.Rules,
-            Earlier = [.. training.Earlier.Where(e => e.Date >= choice.Monday && e.Date < choice.Monday.AddDays(7))],
+            Earlier = [.. training.Earlier.Where(e => e.Date >= choice.Monday.AddDays(-7) && e.Date < choice.Monday.AddDays(7))],
         };
         Answer = WeekPlanner.Plan(Problem);
     }

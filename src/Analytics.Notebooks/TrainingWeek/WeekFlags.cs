@@ -1,4 +1,5 @@
 using Analytics.Planning.Plans;
+using Analytics.Season;
 
 namespace Analytics.Notebooks.TrainingWeek;
 
@@ -10,6 +11,10 @@ internal static class WeekFlags
         => [.. view.Players.Select(p => (p.Id, Text: string.Join("; ", view.Sessions.Where(s => s.Players.Contains(p.Id))
                 .SelectMany(s => s.For(p.Id).Select(i => view.Week.Load(p.Id, i, s.Slot.Date).Instead))
                 .OfType<string>().Where(t => t.StartsWith("test first", StringComparison.Ordinal)).Select(t => t["test first: ".Length..]).Distinct()))).Where(p => p.Text.Length > 0)];
+
+    /// <summary>Rows of the list of restrictions that could not be read: whoever they are about is planned without them.</summary>
+    public static IReadOnlyList<HeldBackRow> UnreadRestrictions(WeekView view)
+        => [.. view.Week.Season.HeldBack.Where(r => r.File.EndsWith("training/restrictions.csv", StringComparison.OrdinalIgnoreCase) && (view.Only is null || r.AthleteId == view.Only.Id))];
 
     /// <summary>Flags the page shows: of one player only what names him.</summary>
     public static IEnumerable<RuleFlag> Of(WeekView view)

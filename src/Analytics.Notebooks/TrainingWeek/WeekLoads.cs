@@ -10,6 +10,7 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>Loads of the tested lifts where there is no plan: what a coach needs to run a session by hand.</summary>
 internal static class WeekLoads
 {
+    // Three times three at 80 % leave something in reserve whatever the table (our choice, no source).
     private const double Percent = 80;
 
     public static ReportBlock Of(WeekView view)

@@ -23,5 +23,5 @@ internal static class WeekMethods
         new Note("Source keys are listed in the project's references.")) { ScreenOnly = true });
 
     private static string Demand(DayDemand demand)
-        => FormattableString.Invariant($"{demand.Least} to {demand.Most} of {Planning.Exercises.TrainedQualities.Name(demand.Quality)}{(demand.MostPercent is { } most ? FormattableString.Invariant($" up to {most:0} %") : "")}{(demand.IsOwnWork ? ", own work" : "")}");
+        => $"{demand.Count} of {demand.What}{(demand.Intensity.Length > 0 ? ", " + demand.Intensity : "")}{(demand.IsOwnWork ? ", own work" : "")}";
 }

@@ -65,7 +65,7 @@ internal static class WeekWords
 
     /// <summary>A height in the unit jumps are shown in.</summary>
     public static string Height(Length height, string unit)
-        => unit == "in" ? Figures.Plain(height.Metres / 0.0254, 0, "in") : Figures.Plain(height.Metres * 100, 0, "cm");
+        => unit == "in" ? Figures.Plain(height.Inches, 0, "in") : Figures.Plain(height.Centimetres, 0, "cm");
 
     /// <summary>"A", "B", ... "Z", "AA".</summary>
     public static string Letter(int index) => index < 26 ? ((char)('A' + index)).ToString() : Letter(index / 26 - 1) + Letter(index % 26);

@@ -42,7 +42,7 @@ internal static class WhyBlock
         if (item.Own is { } own)
             return new(own.ForNeed.Count == 0 ? "balanced default" : $"a need of {Words.Players(own.ForNeed.Count)}{(own.ByDefault.Count > 0 ? Invariant($"; balanced default of {own.ByDefault.Count} more") : "")}",
                 own.ForNeed.Count == 0 ? "" : string.Join(", ", own.ForNeed.Select(id => $"{view.Name(id)} {Sure(view, id, own.Quality)}")));
-        var with = session.Players.Where(id => view.Week.Player(id).Needs.Any(n => n.IsNeed && n.Quality == item.Item.Exercise.Quality)).ToList();
+        var with = session.Players.Where(id => view.Week.Player(id).Needs.Any(n => n.IsNeed && n.IsServedBy(item.Item.Exercise))).ToList();
         return new((item.Item.IsKept ? "fixed by the coach; " : "") + $"a {WeekWords.Kind(session.Kind)} day asks it of all", with.Count == 0 ? "" : $"a need of {Words.PlayersOf(with.Count, session.Players.Count)}: {string.Join(", ", with.Select(id => $"{view.Name(id)} {Sure(view, id, item.Item.Exercise.Quality)}"))}");
     }
 

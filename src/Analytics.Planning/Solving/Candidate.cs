@@ -37,6 +37,6 @@ internal sealed record Candidate(Exercise Exercise, SetScheme Scheme, Exercise? 
     /// <summary>As an item of a plan.</summary>
     public PlannedItem Item(bool isKept) => new(Exercise, Scheme, Partner, Duration.FromSeconds(Seconds), isKept);
 
-    /// <summary>Whether it has an exercise, as itself or as the partner of a pair.</summary>
+    /// <summary>The exercise, and the partner of a pair.</summary>
     public IEnumerable<Exercise> Exercises => Partner is null ? [Exercise] : [Exercise, Partner];
 }

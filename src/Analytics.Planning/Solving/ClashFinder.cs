@@ -16,28 +16,30 @@ internal static class ClashFinder
     {
         var week = WeekModel.Of(problem, TrainingUnit.Of(problem), explain: true);
         var all = week.Rules.Refusing.ToList();
-        if (Core(week, all, options) is not { } first) return [];
+        if (Try(week, all, options).Clash is not { } first) return [];
         List<List<RuleAtPlace>> found = [Smallest(week, first, options)];
+        var without = new Dictionary<RuleAtPlace, Trial>();
         for (var i = 0; i < found.Count; i++)
         {
-            foreach (var rule in found[i])
+            foreach (var rule in found[i].Where(r => !without.ContainsKey(r)))
             {
-                // Where a clash is known that does without the rule, nothing new is to be learnt from taking it away.
-                if (found.Count == Most || found.Exists(f => !f.Contains(rule))) continue;
-                if (Core(week, [.. all.Where(r => r != rule)], options) is { } other) found.Add(Smallest(week, other, options));
+                without[rule] = Try(week, [.. all.Where(r => r != rule)], options);
+                // Where a clash is known that does without the rule, nothing new is to be learnt.
+                if (without[rule].Clash is { } other && found.Count < Most && found.TrueForAll(f => f.Contains(rule))) found.Add(Smallest(week, other, options));
             }
         }
 
-        return [.. found.Select(clash => new RuleClash(clash, [.. clash.Select(r => ClashRelief.Of(problem, all, r, options))]))];
+        return [.. found.Select(clash => new RuleClash(clash, [.. clash.Select(r => ClashRelief.Of(problem, all, r, without[r].CanBeKept, options))]))];
     }
 
     /// <summary>Whether a plan keeps these rules, whatever the others.</summary>
-    public static bool CanKeep(WeekModel week, IReadOnlyList<RuleAtPlace> rules, PlanOptions options) => Core(week, rules, options) is null;
+    public static bool CanKeep(WeekModel week, IReadOnlyList<RuleAtPlace> rules, PlanOptions options) => Try(week, rules, options).CanBeKept;
 
     // Two orders of taking away may end at different minimal sets; the smaller is easier to read.
     private static List<RuleAtPlace> Smallest(WeekModel week, List<RuleAtPlace> core, PlanOptions options)
     {
         var forward = Shrink(week, core, options);
+        if (forward.Count <= 2) return forward;
         var backward = Shrink(week, [.. core.AsEnumerable().Reverse()], options);
         backward.Reverse();
         return backward.Count < forward.Count ? backward : forward;
@@ -48,22 +50,25 @@ internal static class ClashFinder
         var clash = core.ToList();
         foreach (var rule in core)
         {
-            var without = clash.Where(r => r != rule).ToList();
-            if (clash.Contains(rule) && Core(week, without, options) is { } smaller) clash = [.. without.Where(smaller.Contains)];
+            if (!clash.Contains(rule)) continue;
+            List<RuleAtPlace> rest = [.. clash.Where(r => r != rule)];
+            if (Try(week, rest, options).Clash is { } smaller) clash = [.. rest.Where(smaller.Contains)];
         }
 
         return clash;
     }
 
-    /// <summary>Rules among these that clash; null when all of them can be kept.</summary>
-    private static List<RuleAtPlace>? Core(WeekModel week, IReadOnlyList<RuleAtPlace> rules, PlanOptions options)
+    private static Trial Try(WeekModel week, IReadOnlyList<RuleAtPlace> rules, PlanOptions options)
     {
         week.Model.ClearAssumptions();
         week.Model.AddAssumptions(rules.Select(week.Rules.Switch));
         var solver = WeekSolver.Make(options);
         var status = solver.Solve(week.Model);
-        if (status != CpSolverStatus.Infeasible) return null;
+        if (status != CpSolverStatus.Infeasible) return new(status is CpSolverStatus.Optimal or CpSolverStatus.Feasible, null);
         var indices = solver.SufficientAssumptionsForInfeasibility().ToHashSet();
-        return [.. rules.Where(r => indices.Contains(week.Rules.Switch(r).GetIndex()))];
+        return new(false, [.. rules.Where(r => indices.Contains(week.Rules.Switch(r).GetIndex()))]);
     }
+
+    /// <summary>What the solver says of some rules; neither when its work ran out.</summary>
+    private sealed record Trial(bool CanBeKept, List<RuleAtPlace>? Clash);
 }

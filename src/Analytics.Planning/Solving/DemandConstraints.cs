@@ -12,7 +12,7 @@ internal static class DemandConstraints
 {
     /// <summary>The rule of a demand; where there is none, that the day has nothing like the exercise.</summary>
     public static RuleAtPlace Rule(UnitDay day, DayDemand? demand, Exercise exercise)
-        => demand is null ? new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {exercise.Quality.Name()}", $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has no {What(exercise)}") : Rule(day, demand);
+        => demand is null ? new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {exercise.Quality.Name()}", $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has no exercises like {exercise.Name}") : Rule(day, demand);
 
     public static void Add(WeekModel week)
     {
@@ -56,22 +56,6 @@ internal static class DemandConstraints
     }
 
     private static RuleAtPlace Rule(UnitDay day, DayDemand demand)
-        => new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {What(demand)}", string.Create(CultureInfo.InvariantCulture,
-            $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has {Count(demand)} of {What(demand)}{Intensity(demand)}"));
-
-    private static string What(DayDemand demand) => demand.Quality.Name() + demand.Half switch { BodyHalf.Lower => " for the legs", BodyHalf.Upper => " for the upper body", _ => "" };
-
-    private static string What(Exercise exercise) => $"exercises like {exercise.Name}";
-
-    private static string Count(DayDemand demand)
-        => demand.Least == demand.Most ? string.Create(CultureInfo.InvariantCulture, $"{demand.Most} {(demand.Most == 1 ? "exercise" : "exercises")}")
-            : string.Create(CultureInfo.InvariantCulture, $"{demand.Least} to {demand.Most} exercises");
-
-    private static string Intensity(DayDemand demand) => (demand.LeastPercent, demand.MostPercent) switch
-    {
-        (null, null) => "",
-        ({ } least, null) => string.Create(CultureInfo.InvariantCulture, $", from {least:0} % of 1RM"),
-        (null, { } most) => string.Create(CultureInfo.InvariantCulture, $", up to {most:0} % of 1RM"),
-        ({ } least, { } most) => string.Create(CultureInfo.InvariantCulture, $", {least:0} to {most:0} % of 1RM"),
-    };
+        => new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {demand.What}",
+            $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has {demand.Count} of {demand.What}{(demand.Intensity.Length > 0 ? ", " + demand.Intensity : "")}");
 }

@@ -21,7 +21,7 @@ internal static class PlanReader
         {
             if (choices.FirstOrDefault(c => solver.BooleanValue(c.Chosen)) is not { } choice) continue;
             var takers = day.Unit.Players.Where(p => day.OwnOf.TryGetValue(p.Id, out var o) ? solver.BooleanValue(o[quality]) : solver.BooleanValue(day.Default[quality])).ToList();
-            bool Needs(People.PlanPlayer p) => day.OwnOf.ContainsKey(p.Id) && p.Needs.Any(n => n.IsNeed && n.Quality == quality);
+            bool Needs(People.PlanPlayer p) => day.OwnOf.ContainsKey(p.Id) && p.Needs.Any(n => n.IsNeed && n.IsServedBy(choice.Candidate.Exercise));
             own.Add(new(quality, Item(week, day, choice.Candidate, own: true),
                 [.. takers.Where(Needs).Select(p => p.Id)], [.. takers.Where(p => !Needs(p)).Select(p => p.Id)]));
         }

@@ -1,5 +1,5 @@
 using Analytics.Planning.Exercises;
-using Analytics.Planning.Loads;
+using Analytics.Planning.People;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Weeks;
 using Google.OrTools.Sat;
@@ -20,9 +20,6 @@ internal static class WeekObjective
 
     /// <summary>A player's own work on a need, for a probability of 1.</summary>
     public const int OwnNeed = 1_000;
-
-    /// <summary>Own work for the half of the body a player's need is about, each player.</summary>
-    public const int HalfOfNeed = 150;
 
     /// <summary>A set of the shared part, for a probability of 1 in all players.</summary>
     public const int SharedNeedSet = 60;
@@ -90,7 +87,7 @@ internal static class WeekObjective
         if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
         foreach (var (id, own) in day.OwnOf)
             foreach (var need in day.Unit.Players.First(p => p.Id == id).Needs.Where(n => n.IsNeed && own.ContainsKey(n.Quality)))
-                sum.AddTerm(own[need.Quality], (int)Math.Round(OwnNeed * (need.Probability ?? 0)));
+                sum.AddTerm(Serves(week, day, own[need.Quality], need), (int)Math.Round(OwnNeed * (need.Probability ?? 0)));
         foreach (var station in day.All.SelectMany(c => c.Candidate.Stations).Distinct().Order(StringComparer.Ordinal))
             sum.AddTerm(week.Touched([.. day.All.Where(c => c.Candidate.Stations.Contains(station)).Select(c => c.Chosen)], $"uses {station} {day}"), -Station);
     }
@@ -99,8 +96,17 @@ internal static class WeekObjective
         => problem.Earlier.Any(e => e.Force != ChoiceForce.Never && !e.IsOwnWork && e.Group == day.Unit.Group && e.Date == day.Slot.Date.AddDays(-7) && e.ExerciseId == candidate.Exercise.Id);
 
     private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
-        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate)
-            + HalfOfNeed * day.Unit.Players.Count(p => p.Needs.Any(n => n.IsNeed && n.Half != BodyHalf.Any && n.IsServedBy(candidate.Exercise))));
+        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate));
+
+    // A weak squat is not served by a press: only an exercise for the half of the body the need is about counts.
+    private static BoolVar Serves(WeekModel week, UnitDay day, BoolVar takes, QualityNeed need)
+    {
+        if (need.Half == BodyHalf.Any) return takes;
+        var serves = week.Model.NewBoolVar($"serves {takes.Name()}");
+        week.Model.AddImplication(serves, takes);
+        week.Model.Add(LinearExpr.Sum(day.Own[need.Quality].Where(c => need.IsServedBy(c.Candidate.Exercise)).Select(c => c.Chosen)) >= serves);
+        return serves;
+    }
 
     private static int Liking(UnitDay day, Candidate candidate)
     {

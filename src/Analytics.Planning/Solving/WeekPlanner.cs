@@ -1,4 +1,5 @@
 using Analytics.Planning.Plans;
+using Analytics.Planning.Rules;
 using Google.OrTools.Sat;
 
 namespace Analytics.Planning.Solving;
@@ -83,12 +84,14 @@ public static class WeekPlanner
             Quality = new(parts.Sum(p => p.Objective), bound, parts.Any(p => p.HitClock)),
             Needs = NeedsServed.Of(problem, sessions),
             LeftOut = [.. parts.SelectMany(p => p.LeftOut)],
-            Flags = PlanFlags.Of(problem, sessions),
+            Flags = [.. PlanCheck.Of(problem, sessions).Where(f => problem.Rules[f.RuleId].Handling == RuleHandling.Flag)],
             Changes = PlanChanges.Of(problem, sessions),
         }, []);
     }
 
     private static PlanAnswer WithoutPlan(PlanProblem problem, List<SolvedPart> parts, PlanOptions options)
-        => parts.Exists(p => p.Status == CpSolverStatus.Infeasible) ? new(null, ClashFinder.Find(problem, options))
-            : new(null, [], "The search ended before a plan was found or shown to be impossible. Give it more time, or plan fewer groups at once.");
+    {
+        var clashes = parts.Exists(p => p.Status == CpSolverStatus.Infeasible) ? ClashFinder.Find(problem, options) : [];
+        return new(null, clashes, clashes.Count > 0 ? null : "The search ended before a plan was found or shown to be impossible. Give it more time, or plan fewer groups at once.");
+    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Analytics.Planning.Exercises;
 
 namespace Analytics.Planning.Weeks;
@@ -30,6 +31,22 @@ public sealed record DayDemand(TrainedQuality Quality, int Least, int Most, bool
 
     /// <summary>Heaviest working set the day takes, per cent of the exercise's own 1RM; null for no limit of the day.</summary>
     public double? MostPercent { get; init; }
+
+    /// <summary>What it is of, in words: "maximal strength for the legs".</summary>
+    public string What => Quality.Name() + Half switch { BodyHalf.Lower => " for the legs", BodyHalf.Upper => " for the upper body", _ => "" };
+
+    /// <summary>How many, in words: "1 exercise", "1 to 2 exercises".</summary>
+    public string Count => Least == Most ? string.Create(CultureInfo.InvariantCulture, $"{Most} {(Most == 1 ? "exercise" : "exercises")}")
+        : string.Create(CultureInfo.InvariantCulture, $"{Least} to {Most} exercises");
+
+    /// <summary>The per cent it takes, in words: "from 75 % of 1RM"; empty for no limit.</summary>
+    public string Intensity => (LeastPercent, MostPercent) switch
+    {
+        (null, null) => "",
+        ({ } least, null) => string.Create(CultureInfo.InvariantCulture, $"from {least:0} % of 1RM"),
+        (null, { } most) => string.Create(CultureInfo.InvariantCulture, $"up to {most:0} % of 1RM"),
+        ({ } least, { } most) => string.Create(CultureInfo.InvariantCulture, $"{least:0} to {most:0} % of 1RM"),
+    };
 
     /// <summary>Whether it speaks of an exercise.</summary>
     /// <param name="exercise">The exercise.</param>

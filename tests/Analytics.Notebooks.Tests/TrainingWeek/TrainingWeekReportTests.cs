@@ -157,6 +157,16 @@ public sealed class TrainingWeekReportTests
     }
 
     [Fact]
+    public void Answers_RestrictionThatCouldNotBeRead_IsSaidFirst()
+    {
+        using var season = TrainingSeasons.Written().Write("training/restrictions.csv", "athlete_id;from;to;out;note\nP03;2026-03-01;;dancing;\n");
+        var text = TrainingSeasons.Open(season).Answers().ToText();
+        Assert.Contains("One row of training/restrictions.csv could not be read and restricts nobody: mend it before anybody trains by this plan", text, StringComparison.Ordinal);
+        using var whole = TrainingSeasons.Written().Write("training/restrictions.csv", "athlete_id;from;to;out;note\nP03;2026-03-01;;jump;\n");
+        Assert.DoesNotContain("restrictions.csv", TrainingSeasons.Open(whole).Answers().ToText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Doses_EveryRuleThatRefuses_IsKept()
     {
         using var season = TrainingSeasons.Written();

@@ -7,17 +7,38 @@ using Analytics.Planning.Solving;
 
 namespace Analytics.Planning.Tests.Solving;
 
-/// <summary>A thousand weeks drawn at random: no plan breaks a rule that refuses, and where there is none the clash is minimal.</summary>
+/// <summary>A thousand weeks drawn at random, in two classes that run side by side: no plan breaks a rule that refuses, and where there is none the clash is minimal.</summary>
 public class RandomWeekTests
 {
-    private const int PerTest = 50;
-    private static readonly PlanOptions Quick = new(Effort: 1) { GoodEnough = 0.05 };
-
-    public static TheoryData<int> Blocks => [.. Enumerable.Range(0, 1000 / PerTest)];
+    public static TheoryData<int> Blocks => [.. Enumerable.Range(0, RandomWeekCheck.Blocks / 2)];
 
     [Theory]
     [MemberData(nameof(Blocks))]
-    public void Plan_AnyWeek_KeepsEveryRuleOrNamesAMinimalClash(int block)
+    public void Plan_AnyWeek_KeepsEveryRuleOrNamesAMinimalClash(int block) => RandomWeekCheck.Of(block);
+}
+
+/// <summary>The other half of the thousand weeks.</summary>
+public class MoreRandomWeekTests
+{
+    public static TheoryData<int> Blocks => [.. Enumerable.Range(RandomWeekCheck.Blocks / 2, RandomWeekCheck.Blocks / 2)];
+
+    [Theory]
+    [MemberData(nameof(Blocks))]
+    public void Plan_AnyWeek_KeepsEveryRuleOrNamesAMinimalClash(int block) => RandomWeekCheck.Of(block);
+}
+
+/// <summary>What must hold of drawn weeks.</summary>
+internal static class RandomWeekCheck
+{
+    /// <summary>Blocks of weeks.</summary>
+    public const int Blocks = 1000 / PerTest;
+
+    private const int PerTest = 50;
+
+    // Rules must hold of any plan, so a plan that is not nearly the best will do.
+    private static readonly PlanOptions Quick = new(Effort: 1) { GoodEnough = 0.05 };
+
+    public static void Of(int block)
     {
         int plans = 0, clashes = 0;
         for (var seed = block * PerTest; seed < (block + 1) * PerTest; seed++)
@@ -54,6 +75,7 @@ public class RandomWeekTests
             var change = problem.Rules.Value(RuleIds.ChangeMinutes);
             var minutes = problem.Rules.Value(RuleIds.WarmUpMinutes) + session.Shared.Sum(i => Minutes(i) + change)
                 + (session.Own.Count == 0 ? 0 : change + session.Own.Max(o => Minutes(o.Item)));
+            // The planner counts whole seconds up, half a second an exercise on average.
             Assert.True(Math.Abs(minutes - session.Minutes) < 0.1, $"seed {seed}: {minutes} or {session.Minutes} minutes");
             if (problem.Rules.Refuses(RuleIds.SessionMinutes)) Assert.True(minutes <= session.Slot.Minutes + 1e-6, $"seed {seed}: {minutes} minutes");
             foreach (var player in session.Players)

@@ -24,6 +24,7 @@ public class TinyWeekTests
             else without++;
         }
 
+        // Both are frequent among the draws: at least a fifth each.
         Assert.InRange(with, 30, 120);
         Assert.InRange(without, 30, 120);
     }
