@@ -12,25 +12,11 @@ internal static class ExercisesReader
 {
     /// <summary>The exercises that could be kept, in file order.</summary>
     public static List<Exercise> Read(SeasonIntake intake, IEnumerable<Table> tables)
-    {
-        var (exercises, seen) = (new List<Exercise>(), new SeenRows());
-        foreach (var table in tables)
+        => NamedRows.Read(intake, tables, ExerciseColumns.All, ExerciseColumns.Exercise, "exercise", (row, id) =>
         {
-            intake.ReadRows(table, ExerciseColumns.All, withGates: false, (row, tally) =>
-            {
-                var id = row.NeedId(ExerciseColumns.Exercise, "exercise");
-                CheckId(row, id);
-                seen.Refuse(row, table, ExerciseColumns.Exercise, id, $"the exercise '{CellText.Show(id)}'", "Give each exercise an identifier of its own, or delete one of the two rows.");
-                var exercise = Make(row, id);
-                if (row.Faults.Count > 0) return;
-                seen.Add(row, table, id);
-                exercises.Add(exercise);
-                tally.CountKept();
-            });
-        }
-
-        return exercises;
-    }
+            CheckId(row, id);
+            return Make(row, id);
+        });
 
     // A restriction names patterns, qualities and exercises in one column.
     private static void CheckId(RowCells row, string id)

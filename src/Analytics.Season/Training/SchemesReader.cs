@@ -12,24 +12,7 @@ internal static class SchemesReader
 {
     /// <summary>The schemes that could be kept, in file order.</summary>
     public static List<SetScheme> Read(SeasonIntake intake, IEnumerable<Table> tables)
-    {
-        var (schemes, seen) = (new List<SetScheme>(), new SeenRows());
-        foreach (var table in tables)
-        {
-            intake.ReadRows(table, SchemeColumns.All, withGates: false, (row, tally) =>
-            {
-                var id = row.NeedId(SchemeColumns.Scheme, "scheme");
-                seen.Refuse(row, table, SchemeColumns.Scheme, id, $"the scheme '{CellText.Show(id)}'", "Give each scheme an identifier of its own, or delete one of the two rows.");
-                var scheme = Make(row, id);
-                if (row.Faults.Count > 0) return;
-                seen.Add(row, table, id);
-                schemes.Add(scheme);
-                tally.CountKept();
-            });
-        }
-
-        return schemes;
-    }
+        => NamedRows.Read(intake, tables, SchemeColumns.All, SchemeColumns.Scheme, "scheme", Make);
 
     private static SetScheme Make(RowCells row, string id)
     {
