@@ -77,8 +77,12 @@ public sealed class SeasonReport
     /// <summary>Whether weight-room gains went with field gains.</summary>
     public Block Transfer() => TransferBlock.Of(_season);
 
-    /// <summary>What training was done, and dose beside change.</summary>
-    public Block Load() => LoadBlock.Of(_season);
+    /// <summary>What training was done, and dose beside change; where plans were kept, what they asked for, what was done of it and what came of it.</summary>
+    public Block Load()
+    {
+        var training = _season.Data.Training;
+        return PlanBlock.Of(_season, training.Earlier, training.Exercises) is { } planned ? new Together(LoadBlock.Of(_season), planned) : LoadBlock.Of(_season);
+    }
 
     /// <summary>What each test is worth: keep, mend or drop.</summary>
     public Block Tests() => TestsBlock.Of(_season);

@@ -45,6 +45,18 @@ public sealed class PlanBlockTests
         Assert.Null(PlanBlock.Of(context, [Row("Front row", "back_squat", 5) with { Force = ChoiceForce.Never }], s_exercises));
     }
 
+    [Fact]
+    public void Report_SeasonWithAPlan_ShowsItUnderTheTrainingDone()
+    {
+        using var season = ReportSeasons.ThreeDays(squatGain: 25);
+        var without = SeasonReport.Open(season.Folder).Load().ToText();
+        Assert.DoesNotContain("Planned and done", without, StringComparison.Ordinal);
+        season.Write("training/plan.csv", "date;group;athlete_id;exercise;scheme;part;keep;sets;repetitions\n2026-02-02;Front row;;back_squat;;shared;planned;5;5\n");
+        var with = SeasonReport.Open(season.Folder).Load().ToText();
+        Assert.StartsWith(without.TrimEnd(), with, StringComparison.Ordinal);
+        Assert.Matches(@"Front row \(6 players\)\s+Maximal strength\s+5\.0", with);
+    }
+
     // Front row, six players with 5 planned sets each: 4 of P01 and 5 of P02 (who logged 6, a day later) are 9 of 30, 30 %.
     [Fact]
     public void Of_APlan_ShowsDoseLogAndChangeOfTheGroup()
