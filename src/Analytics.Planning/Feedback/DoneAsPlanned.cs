@@ -10,7 +10,7 @@ namespace Analytics.Planning.Feedback;
 internal sealed record DoneAsPlanned(bool? IsDone, string Text)
 {
     /// <summary>Loads are rounded to what a bar can hold: this share less still counts as the load (our choice, no source).</summary>
-    private const double Rounding = 0.005;
+    internal const double Rounding = 0.005;
 
     public static DoneAsPlanned Of(PlanReading reading, IReadOnlyDictionary<string, SetScheme> schemes)
     {

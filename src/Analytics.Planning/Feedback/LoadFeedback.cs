@@ -43,34 +43,37 @@ public sealed class LoadFeedback
 
     private ExerciseFeedback Of(string athlete, string exercise, IReadOnlyList<PlanReading> latestFirst)
     {
-        ExerciseFeedback Say(LoadStep step, double factor, string reason, double? planned = null)
-            => new() { AthleteId = athlete, ExerciseId = exercise, Step = step, Factor = factor, Reason = reason, PlannedKilograms = planned };
+        ExerciseFeedback Say(LoadStep step, double factor, string reason, (PlanReading Reading, DoneAsPlanned Done)? on = null) => new()
+        {
+            AthleteId = athlete, ExerciseId = exercise, Step = step, Factor = factor, Reason = reason, PlannedKilograms = on?.Reading.PlannedKilograms ?? latestFirst[0].PlannedKilograms,
+            PlannedSchemeId = on?.Reading.PlannedSchemeId, LoggedOn = on?.Reading.LoggedOn, WasDone = on?.Done.IsDone,
+        };
 
         var logged = latestFirst.Where(r => r.LoggedOn is not null).Select(r => (Reading: r, Done: DoneAsPlanned.Of(r, _schemes))).ToList();
-        if (logged.Count == 0) return Say(LoadStep.Hold, 1, "not logged: hold", latestFirst[0].PlannedKilograms);
+        if (logged.Count == 0) return Say(LoadStep.Hold, 1, "not logged: hold");
         var known = logged.Where(r => r.Done.IsDone is not null).ToList();
         if (known.Count == 0) return Say(LoadStep.Hold, 1, $"{logged[0].Done.Text}: hold");
 
-        var planned = known[0].Reading.PlannedKilograms;
+        var latest = known[0];
         var needed = Math.Max(Fewest, (int)Math.Ceiling(_rules.Value(RuleIds.ReadingsNeeded)));
         var last = known.Take(needed).ToList();
         var said = string.Join("; ", last.Select(r => Said(r.Reading, r.Done)));
         if (last.Count < needed)
-            return Say(LoadStep.Hold, 1, string.Create(CultureInfo.InvariantCulture, $"{(last.Count == 1 ? "one reading is" : $"{last.Count} readings are")} not enough, it takes {needed}: {said}"), planned);
+            return Say(LoadStep.Hold, 1, string.Create(CultureInfo.InvariantCulture, $"{(last.Count == 1 ? "one reading is" : $"{last.Count} readings are")} not enough, it takes {needed}: {said}"), latest);
 
         var health = _losses.TryGetValue(athlete, out var loss) ? $"health first: {loss}; " : "";
         if (last.TrueForAll(r => r.Done.IsDone == false))
         {
             return _rules.IsOn(RuleIds.BackOffStep)
-                ? Say(LoadStep.BackOff, 1 - _rules.Value(RuleIds.BackOffStep) / 100, $"{health}less than planned each time: {said}", planned)
-                : Say(LoadStep.Hold, 1, $"{health}less than planned each time, but loads are not taken down by rule: {said}", planned);
+                ? Say(LoadStep.BackOff, 1 - _rules.Value(RuleIds.BackOffStep) / 100, $"{health}less than planned each time: {said}", latest)
+                : Say(LoadStep.Hold, 1, $"{health}less than planned each time, but loads are not taken down by rule: {said}", latest);
         }
 
-        if (!last.TrueForAll(r => r.Done.IsDone == true)) return Say(LoadStep.Hold, 1, $"{health}the readings do not agree: {said}", planned);
-        if (health.Length > 0) return Say(LoadStep.Hold, 1, health + said, planned);
-        if (!_rules.IsOn(RuleIds.ProgressStep)) return Say(LoadStep.Hold, 1, $"all done, but loads are not taken up by rule: {said}", planned);
-        if (last.Exists(r => IsTooHard(r.Reading))) return Say(LoadStep.Hold, 1, string.Create(CultureInfo.InvariantCulture, $"all done, but rated above {_rules.Value(RuleIds.ProgressRating):0.#}: {said}"), planned);
-        return Say(LoadStep.Progress, 1 + _rules.Value(RuleIds.ProgressStep) / 100, $"all done each time: {said}", planned);
+        if (!last.TrueForAll(r => r.Done.IsDone == true)) return Say(LoadStep.Hold, 1, $"{health}the readings do not agree: {said}", latest);
+        if (health.Length > 0) return Say(LoadStep.Hold, 1, health + said, latest);
+        if (!_rules.IsOn(RuleIds.ProgressStep)) return Say(LoadStep.Hold, 1, $"all done, but loads are not taken up by rule: {said}", latest);
+        if (last.Exists(r => IsTooHard(r.Reading))) return Say(LoadStep.Hold, 1, string.Create(CultureInfo.InvariantCulture, $"all done, but rated above {_rules.Value(RuleIds.ProgressRating):0.#}: {said}"), latest);
+        return Say(LoadStep.Progress, 1 + _rules.Value(RuleIds.ProgressStep) / 100, $"all done each time: {said}", latest);
     }
 
     // A session that was not rated is neither hard nor easy: the sets alone speak.

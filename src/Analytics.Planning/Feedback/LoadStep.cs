@@ -33,4 +33,13 @@ public sealed record ExerciseFeedback
 
     /// <summary>Latest planned load in kg of the readings behind it, which the factor is on; null when none is known.</summary>
     public double? PlannedKilograms { get; init; }
+
+    /// <summary>Set scheme of that load; null when none is known.</summary>
+    public string? PlannedSchemeId { get; init; }
+
+    /// <summary>Day the latest of those readings was logged; null when none tells whether the plan was done.</summary>
+    public DateOnly? LoggedOn { get; init; }
+
+    /// <summary>Whether the latest of those readings was done as planned; null when none tells.</summary>
+    public bool? WasDone { get; init; }
 }

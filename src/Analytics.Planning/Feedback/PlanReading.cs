@@ -35,4 +35,7 @@ public sealed record PlanReading
 
     /// <summary>Heaviest planned load in kg; null when a row does not say.</summary>
     public double? PlannedKilograms => Planned.Any(p => p.LoadKilograms is null) ? null : Planned.Max(p => p.LoadKilograms);
+
+    /// <summary>Set scheme of the heaviest planned load; null when a row does not say a load, or that row no scheme.</summary>
+    public string? PlannedSchemeId => PlannedKilograms is null ? null : Planned.MaxBy(p => p.LoadKilograms)!.SchemeId;
 }

@@ -20,8 +20,14 @@ public sealed record ExerciseBase
     /// <summary>Why there is none, "test first: ..."; null when there is one.</summary>
     public string? Instead { get; private init; }
 
+    /// <summary>Where the log has put it since the test; null where it stays with the test.</summary>
+    public LoggedBase? Log { get; private init; }
+
     /// <summary>1RM of the exercise that per cent are of, kg.</summary>
-    public double Kilograms => Test is null ? 0 : Test.Kilograms * Share;
+    public double Kilograms => Log?.Kilograms ?? (Test is null ? 0 : Test.Kilograms * Share);
+
+    /// <summary>Whether that is the lower side of the test's range.</summary>
+    public bool IsLowerSide => Log is null && Test is { IsLowerSide: true };
 
     /// <summary>Heaviest load tested, carried over to the exercise, kg. Where the exercise takes more than the lift, the lift's load itself: more was never shown.</summary>
     public double TestedKilograms => Test is null ? 0 : Test.Test.HeaviestKilograms * Math.Min(1, Share);
@@ -29,7 +35,8 @@ public sealed record ExerciseBase
     /// <summary>No load goes above it, kg; infinite where the estimate is not doubtful.</summary>
     public double CapKilograms => Test?.Test.Doubt is null ? double.PositiveInfinity : TestedKilograms;
 
-    /// <summary>The base: the exercise's own test, else the share of the basis lift's. An own test that says nothing today gives way to a basis lift that does.</summary>
+    /// <summary>The base: the exercise's own test, else the share of the basis lift's. An own test that says nothing today gives way to a basis lift that does. Where
+    /// sessions were logged after the test, the 1RM stands where the log has put it; no test, no load, whatever was logged.</summary>
     /// <param name="player">The player.</param>
     /// <param name="exercise">An exercise with a lift as basis.</param>
     /// <param name="today">The day.</param>
@@ -38,6 +45,12 @@ public sealed record ExerciseBase
     {
         ArgumentNullException.ThrowIfNull(player);
         ArgumentNullException.ThrowIfNull(exercise);
+        var known = OfTests(player, exercise, today, rules);
+        return known.Test is { } test && player.Logged.GetValueOrDefault(exercise.Id) is { } log && test.Test.Date < log.LoggedOn ? known with { Log = log } : known;
+    }
+
+    private static ExerciseBase OfTests(PlanPlayer player, Exercise exercise, DateOnly today, PlanRules rules)
+    {
         var own = player.Maxima.GetValueOrDefault(exercise.Id) is { } test ? LoadBase.Of(test, today, rules) : null;
         var lift = exercise.Basis.Lift ?? exercise.Id;
         if (LoadBase.IsAddedWeight(own is null ? lift : exercise.Id)) return new() { Instead = "small steps by feel: weight added on body weight, per cent of it do not fit" };

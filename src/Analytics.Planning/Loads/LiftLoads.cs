@@ -23,7 +23,7 @@ internal static class LiftLoads
         List<string> notes = [.. Said(known, test)];
         var percents = Percents(exercise, item.Scheme, table);
         notes.AddRange(percents.Notes);
-        Prescription None(string why) => new() { Instead = why, BaseKilograms = known.Kilograms, IsLowerSide = test.IsLowerSide, Notes = notes };
+        Prescription None(string why) => new() { Instead = why, BaseKilograms = known.Kilograms, IsLowerSide = known.IsLowerSide, Notes = notes };
         if (percents.Percent.Count == 0) return None("the coach chooses: the scheme names no load");
 
         List<double> wanted = [.. percents.Percent.Select(p => known.Kilograms * p / 100)];
@@ -49,7 +49,7 @@ internal static class LiftLoads
             Working = working,
             WarmUp = WarmUpLoads.Of(exercise, item.Scheme, working[0], weights, table),
             BaseKilograms = known.Kilograms,
-            IsLowerSide = test.IsLowerSide,
+            IsLowerSide = known.IsLowerSide,
             IsAboveTested = above,
             Notes = notes,
         };
@@ -58,11 +58,17 @@ internal static class LiftLoads
     private static IEnumerable<string> Said(ExerciseBase known, LoadBase test)
     {
         if (known.WorkedOutFrom is { } lift) yield return $"worked out from the {lift}";
+        if (known.Log is { } log)
+        {
+            yield return log.Text;
+            yield break;
+        }
+
         if (test.IsLowerSide) yield return $"lower side of the range: {string.Join("; ", test.Reasons)}";
         foreach (var remark in test.Remarks) yield return remark;
     }
 
-    private static SetPercents Percents(Exercise exercise, SetScheme scheme, RepetitionTable table)
+    internal static SetPercents Percents(Exercise exercise, SetScheme scheme, RepetitionTable table)
     {
         var asked = SetPercents.Of(scheme, table);
         if (asked.Percent.Count > 0 || scheme.Reserve is not null || (exercise.LeastPercent ?? exercise.MostPercent) is not { } low) return asked.Within(exercise);

@@ -26,6 +26,9 @@ public sealed record PlanPlayer
     /// <summary>What is known of his 1RM, by lift.</summary>
     public IReadOnlyDictionary<string, KnownMaximum> Maxima { get; init; } = new Dictionary<string, KnownMaximum>();
 
+    /// <summary>Where the log has put the loads of exercises since their tests, by exercise.</summary>
+    public IReadOnlyDictionary<string, LoggedBase> Logged { get; init; } = new Dictionary<string, LoggedBase>();
+
     /// <summary>What he needs, one entry a quality; what the tests cannot say is there with its reason.</summary>
     public IReadOnlyList<QualityNeed> Needs { get; init; } = [];
 
