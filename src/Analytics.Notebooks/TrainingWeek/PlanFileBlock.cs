@@ -8,7 +8,7 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// The plan as a file: a link in a page, and an output of type <c>text/csv</c> that a runner may write beside the page.
 /// </summary>
 [TypeFormatterSource(typeof(PlanFileFormatters), PreferredMimeTypes = ["text/html", "text/plain", PlanFileFormatters.Csv])]
-internal sealed class PlanFileBlock(string csv, string fileName) : WeekBlock(new PlanFileLink(csv, fileName))
+internal sealed class PlanFileBlock(string csv, int kept, string fileName) : WeekBlock(new PlanFileLink(csv, kept, fileName))
 {
     public string Csv => csv;
 }
@@ -29,9 +29,9 @@ internal sealed class PlanFileFormatters
 }
 
 /// <summary>A link that holds the file, so that a page that was sent has it too.</summary>
-internal sealed class PlanFileLink(string csv, string fileName) : ReportBlock
+internal sealed class PlanFileLink(string csv, int kept, string fileName) : ReportBlock
 {
-    private string Text => FormattableString.Invariant($"The plan as a spreadsheet: {csv.Count(c => c == '\n') - 1} rows.");
+    private string Text => FormattableString.Invariant($"The plan as a spreadsheet: {csv.Count(c => c == '\n') - 1} rows{(kept > 0 ? FormattableString.Invariant($", {kept} of them kept from other weeks") : "")}.");
 
     public override void WriteHtml(Markup html)
         => html.Add($"<p class=\"dl\">{Text} <a download=\"{fileName}\" href=\"data:text/csv;charset=utf-8;base64,").Raw(Convert.ToBase64String(Encoding.UTF8.GetBytes("\uFEFF" + csv)))

@@ -75,7 +75,7 @@ public sealed class TrainingWeekReport
     public Block Provenance() => Dressed(WeekRows.Provenance(_view));
 
     /// <summary>The plan as a file to be put into the season as training/plan.csv; on the page of a player, or without a plan, empty.</summary>
-    public Block PlanFile() => _view.Only is null && _view.Plan is not null ? new PlanFileBlock(Spreadsheet(), "plan.csv") : Dressed(new Together());
+    public Block PlanFile() => _view.Only is null && _view.Plan is not null ? new PlanFileBlock(Spreadsheet(), PlanSheet.Kept(_view.Week), "plan.csv") : Dressed(new Together());
 
     /// <summary>The text of that file, of the whole squad.</summary>
     public string Spreadsheet() => PlanSheet.Of(_view.Week);

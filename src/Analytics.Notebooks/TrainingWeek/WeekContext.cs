@@ -18,7 +18,6 @@ internal sealed class WeekContext
 
     private readonly Dictionary<string, PlanPlayer> _players;
     private readonly Dictionary<(string Player, PlannedItem Item, DateOnly Day), Prescription> _loads = [];
-    private IReadOnlyList<ExerciseFeedback>? _feedback;
 
     private WeekContext(SeasonData season, WeekChoice choice)
     {
@@ -31,9 +30,12 @@ internal sealed class WeekContext
             Restrictions = training.Restrictions,
             Rules = training.Rules,
         });
-        _players = Squad.Players.ToDictionary(p => p.Id, StringComparer.Ordinal);
         if (Squad.Players.Count == 0)
             throw new SeasonException($"Nobody trains in the week from {Words.Date(choice.Monday)}: every player of athletes.csv is listed in availability.csv as out on all its sessions. Correct the list, or choose another week.");
+        Logged = LogOf(season, choice.Monday, Squad.Players);
+        var logged = Logged.ToLookup(m => m.Feedback.AthleteId, StringComparer.Ordinal);
+        Squad = Squad with { Players = [.. Squad.Players.Select(p => LoggedBases.Moved(p, logged[p.Id]))] };
+        _players = Squad.Players.ToDictionary(p => p.Id, StringComparer.Ordinal);
         Problem = new()
         {
             Monday = choice.Monday,
@@ -92,15 +94,18 @@ internal sealed class WeekContext
 
     public DoseSheet Dose(PlanPlayer player) => DoseSheet.Of(player, Answer.Plan!, Training.Rules);
 
-    /// <summary>What the log says about next loads; empty where no earlier plan was logged.</summary>
-    public IReadOnlyList<ExerciseFeedback> Feedback => _feedback ??= MakeFeedback();
+    /// <summary>What the log did to the loads of this week; empty where no earlier plan was kept.</summary>
+    public IReadOnlyList<LoggedMove> Logged { get; }
 
-    private IReadOnlyList<ExerciseFeedback> MakeFeedback()
+    private static IReadOnlyList<LoggedMove> LogOf(SeasonData season, DateOnly monday, IReadOnlyList<PlanPlayer> players)
     {
-        if (Training.Earlier.Count == 0) return [];
-        var groups = Squad.Players.ToDictionary(p => p.Id, p => p.Group, StringComparer.Ordinal);
-        var logged = Season.Sessions.Where(s => groups.ContainsKey(s.AthleteId)).Select(s => new LoggedSession(s.AthleteId, s.Work));
-        var readings = PlanReadings.Of(Training.Earlier.Where(e => e.AthleteId is null || groups.ContainsKey(e.AthleteId)), logged, groups);
-        return new LoadFeedback(Training.Rules, Training.Schemes, ClearLosses.Of(Season, Choice.Monday)).Of(readings, Choice.Monday);
+        var training = season.Training;
+        if (training.Earlier.Count == 0) return [];
+        var groups = players.ToDictionary(p => p.Id, p => p.Group, StringComparer.Ordinal);
+        var logged = season.Sessions.Where(s => groups.ContainsKey(s.AthleteId)).Select(s => new LoggedSession(s.AthleteId, s.Work));
+        var readings = PlanReadings.Of(training.Earlier.Where(e => e.AthleteId is null || groups.ContainsKey(e.AthleteId)), logged, groups);
+        var said = new LoadFeedback(training.Rules, training.Schemes, ClearLosses.Of(season, monday)).Of(readings, monday);
+        var bases = new LoggedBases(training.Exercises, training.Schemes, training.Weights, training.Rules);
+        return [.. players.SelectMany(p => bases.Of(p, said, monday))];
     }
 }

@@ -77,7 +77,11 @@ internal sealed class RowCells(HeadMap head, Table table)
     }
 
     /// <summary>An identifier that must be there, in lower case with underscores. One that is not among the known is read as it stands, with a remark.</summary>
-    public string NeedIdentifier(Column column, string what, IReadOnlyList<string> known)
+    /// <param name="column">Column.</param>
+    /// <param name="what">What it names, in words.</param>
+    /// <param name="known">The known ones, listed in the remark.</param>
+    /// <param name="isKnownToo">Others that are known, too many to be listed; null for none.</param>
+    public string NeedIdentifier(Column column, string what, IReadOnlyList<string> known, Func<string, bool>? isKnownToo = null)
     {
         var text = NeedText(column, what);
         if (text.Length is 0 || known.Contains(text)) return text;
@@ -88,7 +92,7 @@ internal sealed class RowCells(HeadMap head, Table table)
         }
 
         var id = string.Intern(Words.Normal(text));
-        if (!known.Contains(id))
+        if (!known.Contains(id) && isKnownToo?.Invoke(id) is not true)
             remarks.Add($"The {what} '{CellText.Show(text)}' is not a known one and was read as it stands{(NearWord.Of(id, known) is { } near ? $"; did you mean {near}?" : ".")} Known: {string.Join(", ", known)}.");
         return id;
     }

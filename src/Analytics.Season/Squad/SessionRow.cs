@@ -2,6 +2,7 @@ using Analytics.Metrics.Load;
 using Analytics.Quantities;
 using Analytics.Season.Cells;
 using Analytics.Season.Columns;
+using Analytics.Season.Training;
 using Analytics.Season.Trials;
 
 namespace Analytics.Season.Squad;
@@ -20,12 +21,15 @@ internal readonly record struct SessionRow(double? Minutes, double? Exertion, do
     public static SessionRow Read(RowCells row)
         => new(row.Number(SessionColumns.Minutes), row.Number(SessionColumns.Exertion), row.Number(SessionColumns.Contacts), ReadExercise(row));
 
+    // What the kit's own plans name may be logged by that name.
+    private static bool IsExercise(string id) => ShippedTraining.In("lb").Exercises.Find(id) is not null;
+
     /// <summary>An exercise is whole or none: lift, sets, repetitions and load.</summary>
     private static ExerciseSets? ReadExercise(RowCells row)
     {
         if (new[] { SessionColumns.Lift, SessionColumns.Sets, SessionColumns.Repetitions }.All(c => row.Text(c).Length is 0) && row.Head[SessionColumns.Load].All(p => row.TextAt(p).Length is 0)) return null;
         var before = row.Faults.Count;
-        var lift = row.NeedIdentifier(SessionColumns.Lift, "lift", KnownLift.Ids);
+        var lift = row.NeedIdentifier(SessionColumns.Lift, "lift", KnownLift.Ids, IsExercise);
         int sets = row.NeedWhole(SessionColumns.Sets, "number of sets"), repetitions = row.NeedWhole(SessionColumns.Repetitions, "number of repetitions in a set");
         var load = row.Quantity(SessionColumns.Load) ?? double.NaN;
         if (double.IsNaN(load) && row.Faults.Count == before)

@@ -27,6 +27,25 @@ public sealed class PlanSheetTests
         Assert.Contains("Nothing changed since the earlier plan of this week.", again.Rules().ToText(), StringComparison.Ordinal);
     }
 
+    // The file of a later week takes the place of the one before: what was planned then stays in it, in the unit of the weights, or the log would have nothing to stand beside.
+    [Fact]
+    public void Spreadsheet_OfALaterWeek_KeepsTheRowsOfOtherWeeks()
+    {
+        using var season = TrainingSeasons.Written();
+        season.Write("training/plan.csv", "date;group;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_lb\n"
+            + "2026-02-24;;P01;back_squat;;own;planned;3;5;225\n2026-03-02;Front row;;power_clean;;shared;never;;;\n2026-04-07;Front row;;hurdle_jump;;shared;keep;4;;\n");
+        var report = TrainingSeasons.Open(season);
+        var rows = report.Spreadsheet().Split('\n');
+        Assert.Equal("2026-02-24,Tuesday,,P01,Player P01,back_squat,,own,planned,3,5,102.06,,planned before", rows[1]);
+        Assert.Equal("2026-03-02,Monday,Front row,,,power_clean,,shared,never,,,,,planned before", rows[2]);
+        Assert.StartsWith("2026-03-09,", rows[3], StringComparison.Ordinal);
+        Assert.Equal("2026-04-07,Tuesday,Front row,,,hurdle_jump,,shared,keep,4,,,,planned before", rows[^2]);
+        Assert.Contains("3 of them kept from other weeks", report.PlanFile().ToText(), StringComparison.Ordinal);
+
+        season.Write("training/plan.csv", report.Spreadsheet());
+        Assert.Equal(report.Spreadsheet(), TrainingSeasons.Open(season).Spreadsheet());
+    }
+
     // A row that keeps or forbids an exercise is obeyed.
     [Fact]
     public void Spreadsheet_RowFixedByTheCoach_ComesBackFixed()

@@ -127,18 +127,47 @@ public sealed class TrainingWeekReportTests
         Assert.Equal(first.Spreadsheet(), second.Spreadsheet());
     }
 
-    // Two sessions planned and logged as planned, both rated 6: the load goes up by 2.5 %, 100 kg to 102.5 kg, shown whole.
+    // Two sessions planned and logged as planned after the last test, both rated 6. With plates for every 2.5 kg the step is the
+    // next weight, which the sheet, the plan file and the table of the log all name; nobody else's load moves.
     [Fact]
-    public void Feedback_PlannedAndDoneTwice_GoesUpAStep()
+    public void Feedback_PlannedAndDoneTwice_MovesTheLoadOnTheSheet()
+    {
+        using var season = TrainingSeasons.Written().Write("training/weights.csv", "item;weight_kg;pairs\nbar;20;\nplate;20;6\nplate;10;1\nplate;5;1\nplate;2.5;1\nplate;1.25;1\nmedicine_ball;4;\n");
+        const string Head = "date;group;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_kg\n", Kept = "2026-03-09;Front row;;back_squat;;shared;keep;;;\n";
+        season.Write("training/plan.csv", Head + Kept);
+        var before = Squats(TrainingSeasons.Open(season).Spreadsheet());
+        var (scheme, sets, repetitions, load) = before["P01"];
+        string Row(string day) => $"{day};;P01;back_squat;{scheme};shared;planned;{sets};{repetitions};{load}\n";
+        string Done(string day) => $"{day};P01;60;6;back_squat;{sets};{repetitions};{load}\n";
+        season.Write("training/plan.csv", Head + Kept + Row("2026-03-05") + Row("2026-03-07"))
+            .Write("sessions.csv", "date;athlete_id;minutes;session_rpe;lift;sets;reps;load_kg\n" + Done("2026-03-05") + Done("2026-03-07"));
+        var report = TrainingSeasons.Open(season);
+        var after = Squats(report.Spreadsheet());
+        var next = double.Parse(load, System.Globalization.CultureInfo.InvariantCulture) + 2.5;
+        Assert.Equal(before["P01"] with { Load = FormattableString.Invariant($"{next:0.##}") }, after["P01"]);
+        Assert.Equal(before.Where(b => b.Key != "P01"), after.Where(a => a.Key != "P01"));
+        var text = report.Feedback().ToText();
+        Assert.Contains("up a step", text, StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"with {next:0.##}\u2009kg, Mon 9 March"), text, StringComparison.Ordinal);
+        Assert.Contains("all done each time", text, StringComparison.Ordinal);
+        Assert.Contains("a step up by the log", report.Sheets().ToText(), StringComparison.Ordinal);
+    }
+
+    // A test after the log speaks instead of it: the squad was tested on 2 March.
+    [Fact]
+    public void Feedback_TestedSince_LeavesTheLoad()
     {
         using var season = TrainingSeasons.Written()
-            .Write("training/plan.csv", "date;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_kg\n2026-02-24;P01;back_squat;;own;planned;3;5;100\n2026-03-03;P01;back_squat;;own;planned;3;5;100\n")
-            .Write("sessions.csv", "date;athlete_id;minutes;session_rpe;lift;sets;reps;load_kg\n2026-02-24;P01;60;6;back_squat;3;5;100\n2026-03-03;P01;60;6;back_squat;3;5;100\n");
-        var text = TrainingSeasons.Open(season).Feedback().ToText();
-        Assert.Contains("up a step", text, StringComparison.Ordinal);
-        Assert.Contains("all done each time", text, StringComparison.Ordinal);
-        Assert.Contains("P01", text, StringComparison.Ordinal);
+            .Write("training/plan.csv", "date;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_kg\n2026-02-19;P01;back_squat;;own;planned;3;5;100\n2026-02-24;P01;back_squat;;own;planned;3;5;100\n")
+            .Write("sessions.csv", "date;athlete_id;minutes;session_rpe;lift;sets;reps;load_kg\n2026-02-19;P01;60;6;back_squat;3;5;100\n2026-02-24;P01;60;6;back_squat;3;5;100\n");
+        var report = TrainingSeasons.Open(season);
+        Assert.Contains("tested since, on 2 March: the test speaks", report.Feedback().ToHtml(), StringComparison.Ordinal);
+        Assert.DoesNotContain("by the log", report.Sheets().ToText(), StringComparison.Ordinal);
     }
+
+    // Scheme, sets, repetitions and load of the shared back squat on Monday 9 March, by player.
+    private static Dictionary<string, (string Scheme, string Sets, string Repetitions, string Load)> Squats(string csv)
+        => csv.Split('\n').Select(l => l.Split(',')).Where(c => c.Length > 11 && c[0] == "2026-03-09" && c[3].Length > 0 && c[5] == "back_squat").ToDictionary(c => c[3], c => (c[6], c[9], c[10], c[11]));
 
     [Fact]
     public void Feedback_NoEarlierPlan_IsEmpty()
