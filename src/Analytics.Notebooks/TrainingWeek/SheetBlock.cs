@@ -15,7 +15,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
 
     public override void WriteHtml(Markup html)
     {
-        html.Raw(FormattableString.Invariant($"<section class=\"sh z{SheetSize.Tenths(week, sheet, Cautions())}\">"));
+        html.Raw(FormattableString.Invariant($"<section class=\"sh z{SheetSize.Percent(week, sheet, Cautions())}\">"));
         html.Add($"<h3>{OutsideText.Label(sheet.First.Group)} <span>{Title()}</span></h3>");
         var marks = new SheetMarks();
         if (sheet.Main is { } main)

@@ -1,19 +1,19 @@
 namespace Analytics.Notebooks.TrainingWeek;
 
-/// <summary>How small a sheet must be set so that it stays on one page: estimated from its lines, in tenths of the usual size.</summary>
+/// <summary>How small a sheet must be set so that it stays on one page: estimated from its lines, in per cent of the usual size. The print style has a class for each.</summary>
 internal static class SheetSize
 {
-    // The shorter paper across is 561 points high inside its margins; an eighth is kept back for what the estimates miss, words in the place of loads above all. And what lines of
-    // the print style take.
-    private const double Page = 500, LongPage = 490, Title = 34, Head = 48, Line = 14.5, SmallLine = 12, Gap = 6;
-    private const int NameChars = 36, SmallChars = 44, OwnChars = 27, WideChars = 155, Columns = 3;
+    // Across, A4 is 544 points high inside its margins and Letter 561 but narrower; a little is kept back for what the estimates miss. And what lines of the print style take.
+    private const double Page = 515, Title = 34, Head = 42, Line = 14.5, SmallLine = 12, Gap = 6;
+    private const int NameChars = 36, SmallChars = 44, OwnChars = 33, WideChars = 155, Columns = 3;
 
     // Warm-up sets take a line of their own where there is no room beside the load.
-    private const double TallRow = 38, FlatRow = 29;
+    private const double TallRow = 36, FlatRow = 29;
     private const double Width = 730, OwnShare = 0.27, NameWidth = 125, LoadChar = 8.2, RampChar = 5.6, CellGap = 16;
 
-    public static int Tenths(WeekContext week, SessionSheet sheet, string cautions)
-        => Enumerable.Range(5, 6).Reverse().FirstOrDefault(tenths => new Estimate(week, sheet, tenths / 10.0).Points(cautions) * tenths / 10 <= (tenths > 8 ? Page : LongPage), 5);
+    /// <summary>100, 95, ... 50.</summary>
+    public static int Percent(WeekContext week, SessionSheet sheet, string cautions)
+        => Enumerable.Range(0, 11).Select(step => 100 - 5 * step).FirstOrDefault(percent => new Estimate(week, sheet, percent / 100.0).Points(cautions) * percent / 100 <= Page, 50);
 
     private sealed record Estimate(WeekContext Week, SessionSheet Sheet, double Scale)
     {
