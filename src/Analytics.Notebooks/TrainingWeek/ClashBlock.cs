@@ -36,5 +36,5 @@ internal static class ClashBlock
     }
 
     private static string Way(RuleClash clash, int clashes)
-        => clash.Relaxations.FirstOrDefault(r => r.GivesPlan) is { } way ? $"One way out: {way.Text}." : clashes > 1 ? "Giving way here alone is not enough: every clash needs its own way out." : "Giving way on one of them alone is not enough.";
+        => clash.Relaxations.FirstOrDefault(r => r.GivesPlan) is { } way ? $"One way out: {way.Text}." : clashes > 1 ? "Each clash needs its own way out; the list below says which." : "Giving way on one of them alone is not enough.";
 }

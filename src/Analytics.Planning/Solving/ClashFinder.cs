@@ -29,7 +29,15 @@ internal static class ClashFinder
             }
         }
 
-        return [.. found.Select(clash => new RuleClash(clash, [.. clash.Select(r => ClashRelief.Of(problem, all, r, without[r].CanBeKept, options))]))];
+        return [.. found.Select(clash => new RuleClash(clash, [.. clash.Select(r => Relief(clash, r))]))];
+
+        Relaxation Relief(List<RuleAtPlace> clash, RuleAtPlace rule)
+        {
+            if (without[rule].CanBeKept) return ClashRelief.GivesPlan(problem, all, rule, options);
+            // What it does to this clash shows once the others are out of the way.
+            List<RuleAtPlace> alone = [.. all.Where(r => clash.Contains(r) || !found.Exists(f => f.Contains(r)))];
+            return Try(week, [.. alone.Where(r => r != rule)], options).CanBeKept ? ClashRelief.Settles(problem, alone, rule, options) : ClashRelief.None(rule);
+        }
     }
 
     /// <summary>Whether a plan keeps these rules, whatever the others.</summary>

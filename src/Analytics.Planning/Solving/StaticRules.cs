@@ -24,7 +24,7 @@ internal static class StaticRules
         if (rules.IsOn(RuleIds.StationPlaces))
         {
             var room = RoomOf(problem, day.Slot);
-            foreach (var station in candidate.Stations.Where(s => (room?.Places(s) ?? 0) == 0)) yield return StationRule(day.Slot, station, room);
+            foreach (var station in candidate.Stations.Where(s => (room?.Places(s) ?? 0) == 0)) yield return StationRule(rules, day.Slot, station, room);
         }
 
         if (rules.IsOn(RuleIds.GameGap) && candidate.IsHeavy(rules) && NearGame(problem, day.Slot) is { } game) yield return GameRule(problem, day.Slot, game);
@@ -40,10 +40,11 @@ internal static class StaticRules
 
     public static RuleAtPlace PrerequisiteRule(Exercise exercise) => new(RuleIds.Prerequisites, exercise.Name, $"what {exercise.Name} asks of a player");
 
-    public static RuleAtPlace StationRule(SessionSlot slot, string station, Room? room)
+    public static RuleAtPlace StationRule(PlanRules rules, SessionSlot slot, string station, Room? room)
         => new(RuleIds.StationPlaces, $"{PlaceTexts.Session(slot)}, {station}", room is null
             ? $"no room with a {station} on {PlaceTexts.Session(slot)}"
-            : string.Create(CultureInfo.InvariantCulture, $"{room.Id} has {room.Places(station)} {(room.Places(station) == 1 ? "place" : "places")} at the {station} on {PlaceTexts.Session(slot)}"));
+            : room.Places(station) == 0 ? $"{room.Id} has no place at the {station} on {PlaceTexts.Session(slot)}"
+            : string.Create(CultureInfo.InvariantCulture, $"{room.Id} has {room.Places(station)} {(room.Places(station) == 1 ? "place" : "places")} at the {station} on {PlaceTexts.Session(slot)}, room for {room.Places(station) * rules.Value(RuleIds.PlayersPerPlace):0} players at once"));
 
     public static Room? RoomOf(PlanProblem problem, SessionSlot slot) => problem.Rooms.FirstOrDefault(r => r.Id == slot.Room);
 

@@ -24,7 +24,7 @@ internal static class StationConstraints
             if (room is null) continue;
             var together = week.Days.Where(d => AtOnce(d.Slot, slot)).ToList();
             foreach (var station in together.SelectMany(d => d.All).SelectMany(c => c.Candidate.Stations).Distinct().Order(StringComparer.Ordinal))
-                for (var part = 0; part < 4; part++) Limit(week, slot, station, part, room.Places(station) * perPlace - StationUse.Taken(others, slot, station, part), together, StaticRules.StationRule(slot, station, room));
+                for (var part = 0; part < 4; part++) Limit(week, slot, station, part, room.Places(station) * perPlace - StationUse.Taken(others, slot, station, part), together, StaticRules.StationRule(rules, slot, station, room));
         }
     }
 

@@ -33,7 +33,7 @@ public sealed class TrainingWeekTests(BrowserFixture browser) : ReportBars(brows
             Assert.All(heights, h => Assert.InRange(h, 100, height / 25.4 * 96));
             // Loads in points; a sheet without one tells nothing.
             var loads = await open.Page.EvaluateAsync<double[]>("() => Array.from(document.querySelectorAll('.sh')).map(s => (s.currentCSSZoom || 1) * Math.max(...Array.from(s.querySelectorAll('.mx td b')).map(b => parseFloat(getComputedStyle(b).fontSize))) * .75)");
-            Assert.All(loads.Where(double.IsFinite), l => Assert.True(l >= 8, $"a load in {l} points"));
+            Assert.All(loads.Where(double.IsFinite), l => Assert.True(l >= 9, $"a load in {l} points"));
         }
     }
 

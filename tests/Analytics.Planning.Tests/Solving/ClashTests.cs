@@ -90,6 +90,20 @@ public class ClashTests
         Assert.Equal(2, answer.Clashes.Count);
         Assert.All(answer.Clashes.SelectMany(c => c.Relaxations), r => Assert.False(r.GivesPlan));
         Assert.Empty(answer.Clashes[0].Rules.Intersect(answer.Clashes[1].Rules));
+        // Each says what would settle it, and with the minutes both ask for there is a plan.
+        var minutes = answer.Clashes.SelectMany(c => c.Relaxations).Where(r => r.Rule.RuleId == RuleIds.SessionMinutes).Select(r => r.Text).ToList();
+        Assert.All(minutes, t => Assert.EndsWith(" minutes instead of 32 this clash is settled, not the others", t, StringComparison.Ordinal));
+        var needed = minutes.Select(t => int.Parse(t.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(2, needed.Count);
+        HasPlan(SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", needed.Max()), SampleSquad.Slot(3, "max_strength", needed.Max())));
+    }
+
+    // Whoever may not sprint is asked for no more than a room without a sled leaves him, and keeps nobody else from the day.
+    [Fact]
+    public void RestrictedPlayer_RoomWithoutWhatHeMayDo_DoesNotKeepTheSquadFromTheDay()
+    {
+        IReadOnlyList<PlanPlayer> players = [Squad[0] with { Restrictions = [new() { AthleteId = Squad[0].Id, From = SampleSquad.Monday, Pattern = MovementPattern.Sprint }] }, .. Squad.Skip(1)];
+        HasPlan(SampleSquad.Problem(players, SampleSquad.Slot(0, "speed")) with { Rooms = [Without("sled")] });
     }
 
     private static Room Without(string station) => new(SampleTraining.Room.Id, SampleTraining.Room.Stations.Where(s => s.Key != station).ToDictionary());
