@@ -37,9 +37,8 @@ internal static class WeekWords
     public static string Effort(PlannedItem item)
     {
         var scheme = item.Scheme;
-        if (item.Exercise.Basis.Kind != LoadBasisKind.Lift) return "";
         var left = scheme.Reserve is { } reserve ? Invariant($"{reserve:0.#} good ones left") : "";
-        if (scheme.MostPercent is not { } most) return left;
+        if (item.Exercise.Basis.Kind != LoadBasisKind.Lift || scheme.MostPercent is not { } most) return left;
         var low = scheme.LeastPercent ?? most;
         var percent = low < most ? Invariant($"at {low:0.#} to {most:0.#}\u2009%") : Invariant($"at {most:0.#}\u2009%");
         return left.Length > 0 ? $"{percent}, {left}" : percent;

@@ -81,4 +81,20 @@ public sealed record SetScheme
 
     /// <summary>Repetitions of all sets, of one side.</summary>
     public int TotalRepetitions => Sets * Repetitions;
+
+    private const double Rounding = 1e-9;
+
+    /// <summary>
+    /// Whether an exercise can be done so: quality, pattern, one side or both, and its load. A scheme in per cent needs a lift that takes them, one without any an exercise
+    /// without a lift, or repetitions in reserve.
+    /// </summary>
+    /// <param name="exercise">The exercise.</param>
+    public bool Fits(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        if (!Qualities.Contains(exercise.Quality) || (Patterns.Count > 0 && !Patterns.Contains(exercise.Pattern)) || (IsEachSide is { } each && each != exercise.IsUnilateral)) return false;
+        var byLift = exercise.Basis.Kind == LoadBasisKind.Lift;
+        if (MostPercent is not { } most) return !byLift || Reserve is not null;
+        return byLift && most <= (exercise.MostPercent ?? 100) + Rounding && (LeastPercent ?? most) >= (exercise.LeastPercent ?? 0) - Rounding;
+    }
 }

@@ -7,11 +7,9 @@ namespace Analytics.Planning.Solving;
 /// <summary>Which schemes fit which exercises. This is a matter of meaning, not of rules: a scheme in per cent needs a lift, one for each side needs sides.</summary>
 internal static class Candidates
 {
-    private const double Rounding = 1e-9;
-
     /// <summary>All pairs that fit, in the order of the files. A contrast pair takes each reactive movement it may be paired with.</summary>
     public static IReadOnlyList<Candidate> All(PlanProblem problem)
-        => [.. problem.Exercises.All.SelectMany(e => problem.Schemes.Where(s => Fits(e, s)).SelectMany(s => Pairs(problem, e, s)))];
+        => [.. problem.Exercises.All.SelectMany(e => problem.Schemes.Where(s => s.Fits(e)).SelectMany(s => Pairs(problem, e, s)))];
 
     private static IEnumerable<Candidate> Pairs(PlanProblem problem, Exercise exercise, SetScheme scheme)
         => scheme.Kind != SchemeKind.Contrast ? [new(exercise, scheme, null)]
@@ -20,18 +18,4 @@ internal static class Candidates
     // A partner of high impact would make every contrast pair a day of hard landings.
     private static bool IsPartner(Exercise e)
         => e is { Quality: TrainedQuality.ReactiveAbility, IsUnilateral: false, JumpContacts: > 0 } && e.Impact != Impact.High;
-
-    /// <summary>Whether a scheme fits an exercise.</summary>
-    public static bool Fits(Exercise exercise, SetScheme scheme)
-        => scheme.Qualities.Contains(exercise.Quality)
-            && (scheme.Patterns.Count == 0 || scheme.Patterns.Contains(exercise.Pattern))
-            && (scheme.IsEachSide is null || scheme.IsEachSide == exercise.IsUnilateral)
-            && FitsLoad(exercise, scheme);
-
-    private static bool FitsLoad(Exercise exercise, SetScheme scheme)
-    {
-        var byLift = exercise.Basis.Kind == LoadBasisKind.Lift;
-        if (scheme.MostPercent is null) return !byLift || scheme.Reserve is not null;
-        return byLift && scheme.MostPercent <= (exercise.MostPercent ?? 100) + Rounding && (scheme.LeastPercent ?? scheme.MostPercent) >= (exercise.LeastPercent ?? 0) - Rounding;
-    }
 }

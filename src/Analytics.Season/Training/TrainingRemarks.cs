@@ -21,6 +21,7 @@ internal static class TrainingRemarks
             AddStations(intake, folder.PathOf("exercises"), read, shipped);
         }
 
+        AddUnfit(intake, folder, read);
         if (read.OwnFiles.Contains("rooms.csv")) AddRooms(intake, folder.PathOf("rooms"), read);
     }
 
@@ -41,6 +42,17 @@ internal static class TrainingRemarks
             intake.Note(path, $"No room has the station '{CellText.Show(station.Key)}'{Near(station.Key, there)}, so {Listed([.. station])} cannot be planned; add it to rooms.csv.");
     }
 
+    // An exercise without a scheme is never planned, and a scheme without an exercise never used: both would be lost silently.
+    private static void AddUnfit(SeasonIntake intake, TrainingFolder folder, TrainingSettings read)
+    {
+        if (read.Exercises.All.Where(e => !read.Schemes.Any(s => s.Fits(e))).Select(e => e.Id).ToList() is { Count: > 0 } exercises && (Own("exercises") ?? Own("schemes")) is { } at)
+            intake.Note(at, $"No scheme fits {Listed(exercises)}: quality, pattern, one side or both, and per cent must fit, so {(exercises.Count == 1 ? "it is" : "they are")} never planned. Add a scheme to schemes.csv.");
+        if (Own("schemes") is { } file && read.Schemes.Where(s => !read.Exercises.All.Any(s.Fits)).Select(s => s.Id).ToList() is { Count: > 0 } schemes)
+            intake.Note(file, $"No exercise fits {Listed(schemes)}: quality, pattern, one side or both, and per cent must fit, so {(schemes.Count == 1 ? "it is" : "they are")} never used.");
+
+        string? Own(string name) => read.OwnFiles.Contains(name + ".csv") ? folder.PathOf(name) : null;
+    }
+
     private static void AddRooms(SeasonIntake intake, string path, TrainingSettings read)
     {
         var used = read.Exercises.All.SelectMany(e => e.Stations).ToHashSet(StringComparer.Ordinal);
@@ -50,6 +62,6 @@ internal static class TrainingRemarks
 
     private static string Near(string word, IEnumerable<string> known) => NearWord.Of(word, known) is { } near ? $" (did you mean {CellText.Show(near)}?)" : "";
 
-    private static string Listed(IReadOnlyList<string> ids)
+    private static string Listed(List<string> ids)
         => string.Join(", ", ids.Take(MostListed).Select(CellText.Show)) + (ids.Count > MostListed ? FormattableString.Invariant($" and {ids.Count - MostListed} more") : "");
 }

@@ -45,6 +45,13 @@ public sealed class ShippedTrainingTests
         Assert.All(PlanRules.Standard.All, r => Assert.True(r.Value is not { } v || v >= RuleLimits.Of(r.Id).Low && v <= RuleLimits.Of(r.Id).High, r.Id));
     }
 
+    [Fact]
+    public void Exercises_AllHaveASchemeOnSomeKindOfDay_AndEverySchemeAnExercise()
+    {
+        Assert.Empty(Kit.Exercises.All.Where(e => !Kit.Schemes.Any(s => s.Fits(e) && Kit.Kinds.Any(k => k.Of(e)?.Takes(s.MostPercent) == true))).Select(e => e.Id));
+        Assert.Empty(Kit.Schemes.Where(s => !Kit.Exercises.All.Any(s.Fits)).Select(s => s.Id));
+    }
+
     /// <summary>Nobody may be left without work of a quality, also where there is nothing but a floor.</summary>
     [Fact]
     public void Exercises_EveryQuality_HasFiveAndSomeThatNeedOnlyAFloor()

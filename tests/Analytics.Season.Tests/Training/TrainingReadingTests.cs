@@ -179,7 +179,7 @@ public sealed class TrainingReadingTests
         var training = season.Read().Training;
 
         Assert.Equal(["exercises.csv"], training.OwnFiles);
-        Assert.Equal(35, training.Schemes.Count);
+        Assert.Equal(39, training.Schemes.Count);
     }
 
     private static string TrainingText(string file) => ShippedTraining.Text(file);

@@ -17,6 +17,8 @@ public sealed class TrainingRemarksTests
         { "training/exercises.csv", "exercise,pattern,quality,repetition_time_s,prefrence\nlunge,single_leg,maximal_strength,3,1\n", "The column 'prefrence' is not known and was not read; did you mean preference?" },
         { "training/exercises.csv", Exercise, "The table has a head but no rows." },
         { "training/exercises.csv", "exercise,pattern\nlunge,single_leg\n", "No row of this file could be used, so what comes with the kit is taken in its place." },
+        { "training/exercises.csv", Exercise + "tuck_jump,jump,maximal_strength,none,2,,\n", "No scheme fits tuck_jump: quality, pattern, one side or both, and per cent must fit, so it is never planned. Add a scheme to schemes.csv." },
+        { "training/schemes.csv", "scheme,kind,qualities,patterns,sets,repetitions,rest_s\nrows,straight,acceleration,pull,3,5,90\n", "No exercise fits rows: quality, pattern, one side or both, and per cent must fit, so it is never used." },
         { "training/rooms.csv", "room,station,places\nweight room,rakc,8\n", "No exercise is done at the station 'rakc' (did you mean rack?), so it has no effect." },
         { "training/weights.csv", "item,weight_lb,pairs\nbar,45,\n", "There is no plate in the list, so nothing can be put on the bar; write a row 'plate' for each kind, with its weight and pairs at one station." },
         { "training/weights.csv", "item,weight_lb,pairs\nplate,45,3\n", "There is no bar in the list, so no load of a barbell can be put together; write a row 'bar' with its weight." },
