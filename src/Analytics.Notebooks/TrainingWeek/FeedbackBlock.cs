@@ -1,6 +1,7 @@
 using Analytics.Notebooks.Blocks;
 using Analytics.Notebooks.Look;
 using Analytics.Notebooks.Tables;
+using Analytics.Notebooks.TestingDay;
 using Analytics.Planning.Feedback;
 using Analytics.Quantities;
 
@@ -11,14 +12,23 @@ internal static class FeedbackBlock
 {
     public static ReportBlock Of(WeekView view)
     {
-        var rows = view.Week.Logged.Where(m => view.Only is null || m.Feedback.AthleteId == view.Only.Id).OrderBy(m => m.Feedback.Step == LoadStep.Hold).ToList();
+        var rows = view.Week.Logged.Where(m => view.Only is null || m.Feedback.AthleteId == view.Only.Id).ToList();
         if (rows.Count == 0) return new Together();
-        var moved = rows.Where(m => m.Base is not null || m.Feedback.Step != LoadStep.Hold).ToList();
+        IReadOnlyList<LoggedMove> Those(LoadStep step) => [.. rows.Where(m => m.Feedback.Step == step)];
+        var (up, down, hold) = (Those(LoadStep.Progress), Those(LoadStep.BackOff), Those(LoadStep.Hold));
         return new Section("What the log did to the loads",
-            moved.Count == 0 ? "No load moves yet: it takes readings that agree." : "The sheets hold these loads already; a test after the log speaks instead of it.",
-            moved.Count == 0 ? new Together() : Table("Loads by the log", moved, view),
-            rows.Count == moved.Count ? new Together() : new Folded(FormattableString.Invariant($"Loads that stay: {rows.Count - moved.Count}"), [Table("Loads that stay", [.. rows.Except(moved)], view)]) { ScreenOnly = true });
+            up.Count + down.Count == 0 ? "No load moves yet: it takes readings that agree."
+                : $"{Words.Capital(string.Join(", ", new[] { Counted(up, "up a step"), Counted(down, "down a step") }.Where(t => t.Length > 0)))}. The sheets hold these loads already; a test after the log speaks instead of it.",
+            down.Count == 0 ? new Together() : Table("Loads the log takes down", down, view),
+            Fold("Loads the log takes up", up, view), Fold("Loads that stay", hold, view));
     }
+
+    /// <summary>"12 loads of 3 players up a step"; empty for none.</summary>
+    private static string Counted(IReadOnlyList<LoggedMove> moves, string where)
+        => moves.Count == 0 ? "" : FormattableString.Invariant($"{Words.Count(moves.Count)} {(moves.Count == 1 ? "load" : "loads")} of {Words.Players(moves.Select(m => m.Feedback.AthleteId).Distinct().Count())} {where}");
+
+    private static ReportBlock Fold(string caption, IReadOnlyList<LoggedMove> moves, WeekView view)
+        => moves.Count == 0 ? new Together() : new Folded(FormattableString.Invariant($"{caption}: {moves.Count}"), [Table(caption, moves, view)]) { ScreenOnly = true };
 
     private static DataTable Table(string caption, IReadOnlyList<LoggedMove> rows, WeekView view)
     {

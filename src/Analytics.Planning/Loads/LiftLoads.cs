@@ -36,7 +36,7 @@ internal static class LiftLoads
 
         if (top > known.CapKilograms) notes.Add(known.WorkedOutFrom is { } held ? $"held at what the tested {held} is worth" : "held at what was lifted in a test");
         if (Math.Min(top, known.CapKilograms) > weights.All[^1].Kilograms + RoundingError)
-            notes.Add($"all there is, {LoadWords.Of(weights.All[^1], stock.Unit)}: {topText}");
+            notes.Add($"all there is, {LoadWords.Of(weights.All[^1], stock.Unit)}: the per cent ask for more");
         List<Mass?> loads = [.. wanted.Select(w => weights.Down(Mass.FromKilograms(Math.Min(w, known.CapKilograms))))];
         if (loads.Contains(null)) notes.Add($"the first sets with {Lightest(weights, implement, stock)}: it is more than their per cent");
         // Where an early set of a ramp would be below the bar, the bar: it is not above the top set.

@@ -146,10 +146,10 @@ public sealed class TrainingWeekReportTests
         var next = double.Parse(load, System.Globalization.CultureInfo.InvariantCulture) + 2.5;
         Assert.Equal(before["P01"] with { Load = FormattableString.Invariant($"{next:0.##}") }, after["P01"]);
         Assert.Equal(before.Where(b => b.Key != "P01"), after.Where(a => a.Key != "P01"));
-        var text = report.Feedback().ToText();
-        Assert.Contains("up a step", text, StringComparison.Ordinal);
-        Assert.Contains(FormattableString.Invariant($"with {next:0.##}\u2009kg, Mon 9 March"), text, StringComparison.Ordinal);
-        Assert.Contains("all done each time", text, StringComparison.Ordinal);
+        var log = report.Feedback();
+        Assert.Contains("One load of one player up a step.", log.ToText(), StringComparison.Ordinal);
+        Assert.Contains(FormattableString.Invariant($"with {next:0.##}\u2009kg, Mon 9 March"), System.Net.WebUtility.HtmlDecode(log.ToHtml()), StringComparison.Ordinal);
+        Assert.Contains("all done each time", log.ToHtml(), StringComparison.Ordinal);
         Assert.Contains("a step up by the log", report.Sheets().ToText(), StringComparison.Ordinal);
     }
 
