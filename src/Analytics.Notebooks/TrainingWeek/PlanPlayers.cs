@@ -31,11 +31,9 @@ internal static class PlanPlayers
             }
 
             if (absence.Out.Count > 0) partly.Add(new(athlete.Id, athlete.Name, absence.Reason));
-            if (absence.Limited is { } spell) limited.Add(new(athlete.Id, athlete.Name, $"{WeekAbsence.Text(spell)}: medical staff say first what he may do"));
-            players.Add(Player(season, week, tests, athlete) with
-            {
-                Restrictions = [.. week.Restrictions.Where(r => r.AthleteId == athlete.Id), .. absence.Restrictions(athlete.Id)],
-            });
+            List<Restriction> listed = [.. week.Restrictions.Where(r => r.AthleteId == athlete.Id)];
+            if (absence.LimitedReason(listed) is { } reason) limited.Add(new(athlete.Id, athlete.Name, reason));
+            players.Add(Player(season, week, tests, athlete) with { Restrictions = [.. listed, .. absence.Restrictions(athlete.Id, listed)] });
         }
 
         return new(players, off, partly, limited);

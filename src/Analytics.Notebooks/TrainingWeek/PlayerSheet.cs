@@ -46,7 +46,7 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
     private static string How(PlannedItem item) => string.Join(", ", new[] { WeekWords.Effort(item), WeekWords.Way(item) }.Where(t => t.Length > 0));
 
     private string Why(UnitSession session, SheetItem item)
-        => item.Own is { } own ? SessionSheet.Why(Week.Player(Id), own) : session.IsApart ? "your session, as licensed staff have listed" : "what your group does";
+        => item.Own is { } own ? SessionSheet.Why(Week.Player(Id), own) : session.IsApart ? "what your restrictions leave; ask licensed staff first" : "what your group does";
 
     public override string ToText()
     {

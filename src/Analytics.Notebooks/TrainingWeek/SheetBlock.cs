@@ -25,7 +25,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
         }
 
         if (sheet.Apart.Count > 0) html.Raw("<div class=\"al\">");
-        foreach (var unit in sheet.Apart) html.Add($"<p><b>{OutsideText.Label(week.Player(unit.Players[0]).Name)}</b>, apart, as licensed staff have listed: {ApartLine.Of(week, unit, marks)}</p>");
+        foreach (var unit in sheet.Apart) html.Add($"<p><b>{OutsideText.Label(week.Player(unit.Players[0]).Name)}</b>, apart, what his restrictions leave: {ApartLine.Of(week, unit, marks)}</p>");
         if (sheet.Apart.Count > 0) html.Raw("</div>");
         if (marks.Text.Length > 0) html.Add($"<p class=\"lg\">{marks.Text}.</p>");
         html.Add($"<p class=\"cx\">{Cautions()}</p></section>");

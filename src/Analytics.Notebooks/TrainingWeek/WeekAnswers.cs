@@ -67,7 +67,7 @@ internal static class WeekAnswers
         if (unread > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(unread))} {(unread == 1 ? "row" : "rows")} of training/restrictions.csv could not be read and {(unread == 1 ? "restricts" : "restrict")} nobody: mend {(unread == 1 ? "it" : "them")} before anybody trains by this plan (list at the end)."));
         Say(off, "Out", Noted);
         Say(apart, "Train apart");
-        Say([.. limited.Except(apart)], "Limited, medical staff first", Noted);
+        Say(limited, "Limited, medical staff first", Noted);
         Say(testFirst, "Test first, some loads are open");
         if (unserved.Count > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(unserved.Count))} {(unserved.Count == 1 ? "need gets" : "needs get")} no own work."));
         if (flags.Count > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(flags.Count))} {(flags.Count == 1 ? "rule is" : "rules are")} flagged, not kept."));
