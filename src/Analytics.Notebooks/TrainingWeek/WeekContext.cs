@@ -47,9 +47,12 @@ internal sealed class WeekContext
             Kinds = training.Kinds,
             Rooms = training.Rooms,
             Rules = training.Rules,
-            Earlier = [.. training.Earlier.Where(e => e.Date >= choice.Monday.AddDays(-7) && e.Date < choice.Monday.AddDays(7))],
+            SessionsAround = [.. training.Sessions.Where(s => IsNear(s.Date) && (s.Date < choice.Monday || s.Date >= choice.Monday.AddDays(7)))],
+            Earlier = [.. training.Earlier.Where(e => IsNear(e.Date))],
         };
         Answer = WeekPlanner.Plan(Problem);
+
+        bool IsNear(DateOnly day) => day >= choice.Monday.AddDays(-7) && day < choice.Monday.AddDays(14);
     }
 
     public SeasonData Season { get; }

@@ -70,8 +70,8 @@ public static class PlanCheck
                 yield return new(RuleIds.SessionOrder, where, "jumps and sprints after heavier work");
         }
 
-        foreach (var flag in Gaps(rules, RuleIds.HeavyLowerGap, player, mine, i => i.Exercise.Pattern.IsLowerBody() && DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy))) yield return flag;
-        foreach (var flag in Gaps(rules, RuleIds.HighImpactGap, player, mine, i => i.Exercise.Impact == Impact.High || i.Partner?.Impact == Impact.High)) yield return flag;
+        foreach (var flag in Gaps(problem, RuleIds.HeavyLowerGap, player, mine, i => i.Exercise.Pattern.IsLowerBody() && DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy), w => w.IsHeavyLower)) yield return flag;
+        foreach (var flag in Gaps(problem, RuleIds.HighImpactGap, player, mine, i => i.Exercise.Impact == Impact.High || i.Partner?.Impact == Impact.High, w => w.IsHighImpact)) yield return flag;
         foreach (var exercise in mine.SelectMany(m => m.Items).GroupBy(i => i.Exercise.Id).Where(g => g.Count() > rules.Value(RuleIds.ExerciseTimes)))
             yield return new(RuleIds.ExerciseTimes, player.Name, Invariant($"{exercise.First().Exercise.Name} {exercise.Count()} times"));
         foreach (var pattern in mine.SelectMany(m => m.Items).GroupBy(i => i.Exercise.Pattern))
@@ -79,9 +79,14 @@ public static class PlanCheck
                 yield return new(RuleIds.HardSets, player.Name, Invariant($"{sets} hard sets of {pattern.Key.Name()}, at most {rules.Value(RuleIds.HardSets):0}"));
     }
 
-    private static IEnumerable<RuleFlag> Gaps(PlanRules rules, string ruleId, PlanPlayer player, List<(UnitSession Session, IReadOnlyList<PlannedItem> Items)> mine, Func<PlannedItem, bool> counts)
+    private static IEnumerable<RuleFlag> Gaps(PlanProblem problem, string ruleId, PlanPlayer player, List<(UnitSession Session, IReadOnlyList<PlannedItem> Items)> mine, Func<PlannedItem, bool> counts, Func<WorkAround, bool> countsAround)
     {
+        var rules = problem.Rules;
         var with = mine.Where(m => m.Items.Any(counts)).Select(m => m.Session.Slot).ToList();
+        foreach (var around in WorkAround.Of(problem).Where(w => countsAround(w) && (w.Row.AthleteId ?? player.Id) == player.Id && (w.Row.Group ?? player.Group) == player.Group))
+            foreach (var slot in with)
+                if (Hours.Between(slot.Date, slot.Start, around.Row.Date, around.Start) is var apart && apart < rules.Value(ruleId))
+                    yield return new(ruleId, player.Name, Invariant($"{PlaceTexts.Session(slot)} and what was planned on {PlaceTexts.Day(around.Row.Date)} are {apart:0} h apart, {rules.Value(ruleId):0} h asked"));
         for (var i = 0; i < with.Count; i++)
             for (var j = i + 1; j < with.Count; j++)
                 if (Hours.Between(with[i], with[j]) is var hours && hours < rules.Value(ruleId))
