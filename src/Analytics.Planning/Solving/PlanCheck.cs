@@ -58,6 +58,9 @@ public static class PlanCheck
             var contacts = items.Sum(i => i.Contacts);
             var limit = ContactLimit.Of(player, rules);
             if (contacts > limit.Most) yield return new(RuleIds.JumpContacts, where, Invariant($"{contacts} ground contacts, at most {limit.Most}"));
+            foreach (var family in items.GroupBy(i => i.Exercise.Quality))
+                if (family.Sum(i => DoseCount.ZoneParts(i.Exercise, i.Scheme)) is var parts && parts > ZoneGuide.Whole)
+                    yield return new(RuleIds.ZoneRepetitions, where, Invariant($"{ZoneFamily.Name(family.Key)} take {100.0 * parts / ZoneGuide.Whole:0} % of the guide for one movement"));
             foreach (var exercise in items.SelectMany(i => i.Partner is null ? new[] { i.Exercise } : [i.Exercise, i.Partner]))
             {
                 if (player.Restrictions.Any(r => r.Forbids(exercise, session.Slot.Date))) yield return new(RuleIds.Restrictions, where, $"{exercise.Name} is out for him");
