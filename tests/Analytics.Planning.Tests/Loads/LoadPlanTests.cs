@@ -76,13 +76,24 @@ public sealed class LoadPlanTests
         Assert.Empty(plan.Notes);
     }
 
-    [Fact]
-    public void OwnTestTooOld_GivesWayToTheBasis()
+    [Theory]
+    [InlineData(43)]
+    [InlineData(183)]
+    public void OwnTestOldOrTooOld_GivesWayToAFreshBasis(int days)
     {
-        var old = Made.Tested("front_squat", 160) with { Date = Made.Today.AddDays(-183) };
+        var old = Made.Tested("front_squat", 160) with { Date = Made.Today.AddDays(-days) };
         var plan = LoadPlan.Of(Made.Player(Squat, old), Made.Item(FrontSquat, Made.Sets(1, 5, 75)), Made.Kilograms, PlanRules.Standard, Made.Today);
         Assert.Equal([127.5], Kilograms(plan));
         Assert.Contains("worked out from the back squat", plan.Notes);
+    }
+
+    // Both are old: the own test, by its lower side, 152: 75 % = 114. So it is where the basis is doubtful.
+    [Fact]
+    public void OwnTestOld_BasisNoBetter_StaysTheBase()
+    {
+        var own = Made.Tested("front_squat", 160) with { Date = Made.Today.AddDays(-50) };
+        foreach (var basis in new[] { Squat with { Date = Made.Today.AddDays(-43) }, Squat with { Doubt = "one set" } })
+            Assert.Equal([112.5], Kilograms(LoadPlan.Of(Made.Player(basis, own), Made.Item(FrontSquat, Made.Sets(1, 5, 75)), Made.Kilograms, PlanRules.Standard, Made.Today)));
     }
 
     // Lower side of 200 is 190: 75 % = 142.5.
