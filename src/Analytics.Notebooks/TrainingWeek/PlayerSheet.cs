@@ -34,7 +34,7 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
         }
 
         if (marks.Text.Length > 0) html.Add($"<p class=\"lg\">{marks.Text}.</p>");
-        html.Raw("<p class=\"cx\">Stop on pain, dizziness or lost technique, and tell your coach; local rules and licensed staff come first.</p></section>");
+        html.Add($"<p class=\"cx\">{SheetCautions.Of(view.Sessions.SelectMany(Items).Select(i => i.Item))}</p></section>");
     }
 
     private IEnumerable<SheetItem> Items(UnitSession session)

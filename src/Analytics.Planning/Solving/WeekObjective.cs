@@ -1,4 +1,5 @@
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
 using Analytics.Planning.People;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Weeks;
@@ -48,6 +49,12 @@ internal static class WeekObjective
     /// <summary>A pattern that comes in a session, once however often.</summary>
     public const int PatternOfDay = 30;
 
+    /// <summary>A squat on two legs, and a press with both arms, with the bar, on a day of strength that is not to be light.</summary>
+    public const int MainLift = 250;
+
+    /// <summary>Such a lift as own work.</summary>
+    public const int OwnMainLift = 90;
+
     /// <summary>An exercise whose load is not known of anybody.</summary>
     public const int UnknownLoad = 150;
 
@@ -84,6 +91,8 @@ internal static class WeekObjective
         foreach (var choice in day.Own.Values.SelectMany(o => o)) sum.AddTerm(choice.Chosen, candidate: choice.Candidate, day);
         foreach (var pattern in day.Shared.GroupBy(c => c.Candidate.Exercise.Pattern))
             sum.AddTerm(week.Reached([.. pattern.Select(c => c.Chosen)], $"pattern {pattern.Key} {day}"), PatternOfDay);
+        foreach (var main in day.Shared.Where(c => IsMainLift(day, c.Candidate)).GroupBy(c => c.Candidate.Exercise.Pattern))
+            sum.AddTerm(week.Reached([.. main.Select(c => c.Chosen)], $"main {main.Key} {day}"), MainLift);
         if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
         foreach (var (id, own) in day.OwnOf)
             foreach (var need in day.Unit.Players.First(p => p.Id == id).Needs.Where(n => n.IsNeed && own.ContainsKey(n.Quality)))
@@ -96,7 +105,11 @@ internal static class WeekObjective
         => problem.Earlier.Any(e => e.Force != ChoiceForce.Never && !e.IsOwnWork && e.Group == day.Unit.Group && e.Date == day.Slot.Date.AddDays(-7) && e.ExerciseId == candidate.Exercise.Id);
 
     private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
-        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate));
+        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate) + (IsMainLift(day, candidate) ? OwnMainLift : 0));
+
+    private static bool IsMainLift(UnitDay day, Candidate candidate)
+        => candidate.Exercise is { Quality: TrainedQuality.MaximalStrength, IsUnilateral: false, Implement: LoadableWeights.Barbell, Pattern: MovementPattern.Squat or MovementPattern.Push }
+            && day.Kind.Of(candidate.Exercise) is { MostPercent: null };
 
     // A weak squat is not served by a press: only an exercise for the half of the body the need is about counts.
     private static BoolVar Serves(WeekModel week, UnitDay day, BoolVar takes, QualityNeed need)
