@@ -13,12 +13,12 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
     private string Id => view.Only!.Id;
 
     // A sheet of many exercises is set smaller, so that it stays on its page: points of a page, a heading with its table head, and a row.
-    private int Tenths => Math.Clamp((int)(10 * 690 / (40 + view.Sessions.Sum(s => 48 + 25.0 * Items(s).Count()))), 5, 10);
+    private int Percent => 5 * Math.Clamp((int)(20 * 690 / (40 + view.Sessions.Sum(s => 48 + 25.0 * Items(s).Count()))), 10, 20);
 
     public override void WriteHtml(Markup html)
     {
         var marks = new SheetMarks();
-        html.Raw(Invariant($"<section class=\"sh ps z{Tenths}\">"));
+        html.Raw(Invariant($"<section class=\"sh ps z{Percent}\">"));
         foreach (var session in view.Sessions)
         {
             html.Add($"<h3>{WeekWords.Day(session.Slot.Date)} <span>{Place(session)}</span></h3>");
