@@ -55,6 +55,9 @@ internal static class WeekObjective
     /// <summary>Such a lift as own work.</summary>
     public const int OwnMainLift = 90;
 
+    /// <summary>A second weightlifting movement of one family in a session: two cleans that are nearly one.</summary>
+    public const int SecondOfFamily = 150;
+
     /// <summary>An exercise whose load is not known of anybody.</summary>
     public const int UnknownLoad = 150;
 
@@ -91,6 +94,8 @@ internal static class WeekObjective
         foreach (var choice in day.Own.Values.SelectMany(o => o)) sum.AddTerm(choice.Chosen, candidate: choice.Candidate, day);
         foreach (var pattern in day.Shared.GroupBy(c => c.Candidate.Exercise.Pattern))
             sum.AddTerm(week.Reached([.. pattern.Select(c => c.Chosen)], $"pattern {pattern.Key} {day}"), PatternOfDay);
+        foreach (var family in day.Shared.Where(c => c.Candidate.ZoneParts > 0).GroupBy(c => c.Candidate.Exercise.Quality))
+            sum.AddTerm(Second(week, [.. family.Select(c => c.Chosen)], $"second {family.Key} {day}"), -SecondOfFamily);
         foreach (var main in day.Shared.Where(c => IsMainLift(day, c.Candidate)).GroupBy(c => c.Candidate.Exercise.Pattern))
             sum.AddTerm(week.Reached([.. main.Select(c => c.Chosen)], $"main {main.Key} {day}"), MainLift);
         if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
@@ -119,6 +124,14 @@ internal static class WeekObjective
         week.Model.AddImplication(serves, takes);
         week.Model.Add(LinearExpr.Sum(day.Own[need.Quality].Where(c => need.IsServedBy(c.Candidate.Exercise)).Select(c => c.Chosen)) >= serves);
         return serves;
+    }
+
+    // How many come beyond the first.
+    private static IntVar Second(WeekModel week, IReadOnlyList<BoolVar> choices, string name)
+    {
+        var more = week.Model.NewIntVar(0, choices.Count, name);
+        week.Model.Add(LinearExpr.Sum(choices) <= more + 1);
+        return more;
     }
 
     private static int Liking(UnitDay day, Candidate candidate)
