@@ -46,7 +46,7 @@ internal static class SessionDose
             Amount = contacts,
             Limit = rules.IsOn(RuleIds.JumpContacts) ? limit.Most : null,
             Source = rules[RuleIds.JumpContacts].Source,
-            Note = limit.IsHeavy ? $"{limit.Level}, heavy player" : limit.Level,
+            Note = !limit.IsHeavy ? limit.Level : player.BodyMass is null ? $"{limit.Level}, body mass not known: as for a heavy player" : $"{limit.Level}, heavy player",
         };
     }
 

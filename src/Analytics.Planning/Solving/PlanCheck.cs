@@ -64,7 +64,7 @@ public static class PlanCheck
             foreach (var exercise in items.SelectMany(i => i.Partner is null ? new[] { i.Exercise } : [i.Exercise, i.Partner]))
             {
                 if (player.Restrictions.Any(r => r.Forbids(exercise, session.Slot.Date))) yield return new(RuleIds.Restrictions, where, $"{exercise.Name} is out for him");
-                if (Prerequisite.Lacks(player, exercise) is { } lacks) yield return new(RuleIds.Prerequisites, where, $"{exercise.Name}: {lacks}");
+                if (Prerequisite.Lacks(player, exercise, rules, session.Slot.Date) is { } lacks) yield return new(RuleIds.Prerequisites, where, $"{exercise.Name}: {lacks}");
             }
 
             if (items.Any(i => DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy)) && problem.Games.FirstOrDefault(g => Hours.Between(session.Slot, g) < rules.Value(RuleIds.GameGap)) is { } game)

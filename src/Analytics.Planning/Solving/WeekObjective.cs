@@ -120,7 +120,7 @@ internal static class WeekObjective
     private static BoolVar Serves(WeekModel week, UnitDay day, BoolVar takes, QualityNeed need)
     {
         if (need.Half == BodyHalf.Any) return takes;
-        var serves = week.Model.NewBoolVar($"serves {takes.Name()}");
+        var serves = week.Model.NewBoolVar($"serves {takes.Name()} {need.Half}");
         week.Model.AddImplication(serves, takes);
         week.Model.Add(LinearExpr.Sum(day.Own[need.Quality].Where(c => need.IsServedBy(c.Candidate.Exercise)).Select(c => c.Chosen)) >= serves);
         return serves;
