@@ -34,6 +34,9 @@ internal static class WeekObjective
     /// <summary>A quality that is the default once in the week.</summary>
     public const int DefaultQuality = 150;
 
+    /// <summary>A default of a quality that somebody of the group needs: who does not need it then does as much of it as who does.</summary>
+    public const int DefaultOfANeed = 120;
+
     /// <summary>A pattern that comes in the week.</summary>
     public const int NewPattern = 60;
 
@@ -99,6 +102,7 @@ internal static class WeekObjective
         foreach (var main in day.Shared.Where(c => IsMainLift(day, c.Candidate)).GroupBy(c => c.Candidate.Exercise.Pattern))
             sum.AddTerm(week.Reached([.. main.Select(c => c.Chosen)], $"main {main.Key} {day}"), MainLift);
         if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
+        foreach (var (quality, isDefault) in day.Default.Where(d => day.Unit.Players.Any(p => p.Needs.Any(n => n.IsNeed && n.Quality == d.Key)))) sum.AddTerm(isDefault, -DefaultOfANeed);
         foreach (var (id, own) in day.OwnOf)
             foreach (var need in day.Unit.Players.First(p => p.Id == id).Needs.Where(n => n.IsNeed && own.ContainsKey(n.Quality)))
                 sum.AddTerm(Serves(week, day, own[need.Quality], need), (int)Math.Round(OwnNeed * (need.Probability ?? 0)));
