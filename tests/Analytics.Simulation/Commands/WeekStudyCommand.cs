@@ -20,7 +20,8 @@ public static class WeekStudyCommand
         var effort = arguments.Text("--effort", "2");
         if (!double.TryParse(effort, NumberStyles.Float, CultureInfo.InvariantCulture, out var work) || !(work is > 0 and <= 100)) throw new ArgumentException($"--effort {effort}: a number above 0, at most 100, is needed.");
         var lines = TextWriter.Synchronized(output);
-        PlanOptions options = new(work) { GoodEnough = 0.03 };
+        // No clock: it would let the load of the machine decide what is found.
+        PlanOptions options = new(work, Clock: 3600) { GoodEnough = 0.03 };
         var outcomes = WeekStudyRun.Run(squads, seed, options, threads, done =>
         {
             if (done % 10 == 0) lines.WriteLine($"{done} of {squads} squads");
