@@ -16,6 +16,8 @@ internal sealed class WeekContext
 {
     private static readonly ConditionalWeakTable<SeasonData, Dictionary<(string Week, string Phase, PlanOptions? Options), WeekContext>> s_kept = [];
 
+    private const double SecondEffort = 12;
+
     private readonly Dictionary<string, PlanPlayer> _players;
     private readonly Dictionary<(string Player, PlannedItem Item, DateOnly Day), Prescription> _loads = [];
 
@@ -51,6 +53,8 @@ internal sealed class WeekContext
             Earlier = [.. training.Earlier.Where(e => IsNear(e.Date))],
         };
         Answer = WeekPlanner.Plan(Problem, options);
+        // Rarely the search ends before it knows either way: it is given more work once, by the same count on any machine.
+        if (options is null && Answer is { Plan: null, Undecided: not null }) Answer = WeekPlanner.Plan(Problem, new(SecondEffort));
 
         bool IsNear(DateOnly day) => day >= choice.Monday.AddDays(-7) && day < choice.Monday.AddDays(14);
     }

@@ -78,11 +78,10 @@ public static class WeekStudyDocument
 
         The truth is that of one generator: players of a group spread normally, tests err as the literature says, deficits lie in one quality and show in all tests of it. That a deficit gets more sets does not show that the
         sets mend it; that is what a retest is for. One calendar, one set of rooms, one catalogue. Squads share their luck, so intervals of shares of players are narrower than they should be; those of shares of squads are right.
+        Deficits are planted in large groups only; in groups of three to five, where the middle is hardly known, few are found.
 
         The planner was changed after the first look at a few of these squads (7000 to 7003), which is no longer a blind trial for those: power and speed days have own work of more qualities, so that a weak squat and a weak bench
         of one group no longer compete for one place in the week, and the group's default keeps off a quality that somebody of the group needs, since otherwise all of the group did as much of it as he. So "balanced" means: what
         nobody of the group was found to need comes first, and it goes round from there.
-
-         Deficits are planted in large groups only; in groups of three to five, where the middle is hardly known, few are found.
         """ + "\n";
 }
