@@ -30,6 +30,7 @@ internal sealed class WeekContext
             Days = [.. choice.Sessions.Select(s => s.Date).Distinct()],
             Restrictions = training.Restrictions,
             Rules = training.Rules,
+            Targets = new(training.Targets),
         });
         _players = Squad.Players.ToDictionary(p => p.Id, StringComparer.Ordinal);
         if (Squad.Players.Count == 0)
