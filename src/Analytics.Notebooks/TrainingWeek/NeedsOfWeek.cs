@@ -26,9 +26,11 @@ internal static class NeedsOfWeek
                 .Text("What it rests on", r => Words.Signs(r.Need.Reason))));
         if (open.Count > 0)
             body.Add(CannotSay(view, open));
+        // Said only of what the page may show: on a player's own page the targets of his group.
+        var against = TargetsBlock.Of(view).Count > 0 ? "; where the coach has set a target, of being worse than that target" : "";
         var threshold = view.Week.Training.Rules.Value(Planning.Rules.RuleIds.NeedProbability) / 100;
         return new Section(view.Only is null ? "Who gets extra work, and why" : "What you get extra work on, and why",
-            rows.Count > 0 ? $"A need takes at least {Figures.Percent(threshold)} probability of being behind the own group by more than too small to matter." : "No evidence yet: no test shows a need clearly enough. That does not show that there is none.", [.. body]);
+            rows.Count > 0 ? $"A need takes at least {Figures.Percent(threshold)} probability of being behind the own group by more than too small to matter{against}." : "No evidence yet: no test shows a need clearly enough. That does not show that there is none.", [.. body]);
     }
 
     // Most of a squad share a few reasons: no test of it, the same box, the same old day.

@@ -57,8 +57,8 @@ internal static class PlanPlayers
             .ToDictionary(m => m.Lift, StringComparer.Ordinal);
     });
 
-    // A margin would round to nothing in the decimals of a value, so it gets one more.
-    private static string Show(SeasonData season, Metric metric, double value)
+    /// <summary>A value in the unit it is shown in. A margin would round to nothing in the decimals of a value, so it gets one more.</summary>
+    public static string Show(SeasonData season, Metric metric, double value)
     {
         var unit = ShownUnit.For(metric, season.Settings);
         var shown = unit.Of(value);

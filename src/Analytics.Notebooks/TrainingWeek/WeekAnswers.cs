@@ -33,7 +33,7 @@ internal static class WeekAnswers
         var needs = view.Needs.ToList();
         if (view.Plan is null) needs = [.. view.Players.SelectMany(p => p.Needs.Where(n => n.IsNeed).Select(n => new ServedNeed(p.Id, n.Quality, n.Probability ?? 0, 0, "no plan") { Half = n.Half }))];
         if (needs.Count == 0)
-            return new("Extra work: no evidence yet.", "No test shows anybody behind his group clearly enough; all do the balanced default of their group.", Tone.Muted);
+            return new("Extra work: no evidence yet.", $"No test shows anybody behind his group{(TargetsBlock.Of(view).Count > 0 ? " or a target" : "")} clearly enough; all do the balanced default of their group.", Tone.Muted);
         var served = needs.Where(n => n.OwnSets > 0).ToList();
         var by = (served.Count > 0 ? served : needs).GroupBy(n => (n.Quality, n.Half, n.What)).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).ToList();
         var verb = view.Plan is null ? "need" : "get";

@@ -31,6 +31,7 @@ internal sealed class WeekContext
             Days = [.. choice.Sessions.Select(s => s.Date).Distinct()],
             Restrictions = training.Restrictions,
             Rules = training.Rules,
+            Targets = new(training.Targets),
         });
         if (Squad.Players.Count == 0)
             throw new SeasonException($"Nobody trains in the week from {Words.Date(choice.Monday)}: every player of athletes.csv is listed in availability.csv as out on all its sessions. Correct the list, or choose another week.");
