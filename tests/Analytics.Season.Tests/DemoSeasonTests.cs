@@ -37,7 +37,7 @@ public sealed class DemoSeasonTests
         Assert.Equal(10, training.Sessions.Count);
         Assert.Equal((new DateOnly(2026, 6, 15), new DateOnly(2026, 6, 26)), (training.Sessions[0].Date, training.Sessions[^1].Date));
         foreach (var group in data.Athletes.Select(a => a.Group).Distinct()) Assert.Equal(8, training.Sessions.Count(s => s.Has(group)));
-        Assert.Equal(["TC07", "TC24", "TC49"], training.Restrictions.Select(r => r.AthleteId).Distinct());
+        Assert.Equal(["TC07", "TC24", "TC53", "TC49"], training.Restrictions.Select(r => r.AthleteId).Distinct());
         Assert.Equal(["turf hall", "weight room"], training.Rooms.Select(r => r.Id).Order(StringComparer.Ordinal));
         Assert.Equal(File.ReadAllText(Path.Combine(Folder, "training", "exercises.csv")), ShippedTraining.Text("exercises.csv"));
     }

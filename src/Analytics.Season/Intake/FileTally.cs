@@ -43,5 +43,5 @@ internal sealed class FileTally(string path, string sha256)
 
     public InputFile ToInputFile() => new(Path, sha256, Rows, Kept, heldBack.Sum(h => h.Rows));
 
-    private static string Sentence(string reason) => char.ToUpperInvariant(reason[0]) + reason[1..].TrimEnd('.') + ".";
+    private static string Sentence(string reason) => char.ToUpperInvariant(reason[0]) + (reason.EndsWith('?') ? reason[1..] : reason[1..].TrimEnd('.') + ".");
 }
