@@ -20,7 +20,7 @@ public static class PlanCheck
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(sessions);
-        IEnumerable<RuleFlag> all = [.. sessions.SelectMany(s => OfSession(problem, s)), .. problem.Players.SelectMany(p => OfPlayer(problem, p, sessions)), .. OfStations(problem, sessions)];
+        IEnumerable<RuleFlag> all = [.. sessions.SelectMany(s => OfSession(problem, s)), .. problem.Players.SelectMany(p => OfPlayer(problem, p, sessions)), .. StationCheck.Of(problem, sessions)];
         return [.. all.Where(f => problem.Rules.IsOn(f.RuleId)).Distinct()];
     }
 
@@ -87,8 +87,4 @@ public static class PlanCheck
                 if (Hours.Between(with[i], with[j]) is var hours && hours < rules.Value(ruleId))
                     yield return new(ruleId, player.Name, Invariant($"{PlaceTexts.Session(with[i])} and {PlaceTexts.Session(with[j])} are {hours:0} h apart, {rules.Value(ruleId):0} h asked"));
     }
-
-    private static IEnumerable<RuleFlag> OfStations(PlanProblem problem, IReadOnlyList<UnitSession> sessions)
-        => StationUse.Of(problem, sessions).Where(u => u.Players > u.Room)
-            .Select(u => new RuleFlag(RuleIds.StationPlaces, PlaceTexts.Session(u.Slot), Invariant($"{u.Players} players at the {u.Station}, room for {u.Room}")));
 }

@@ -43,11 +43,13 @@ internal static class StationConstraints
         if (possible > places) week.Rules.Hold(week.Model.Add(sum <= places), rule);
     }
 
-    /// <summary>Whether a session goes on in the same room when the other begins; without starts, sessions of a day are taken to be at once.</summary>
+    /// <summary>Whether a session goes on in the same room when the other begins, over midnight too; where a start is not known, sessions of a day are taken to be at once.</summary>
     public static bool AtOnce(SessionSlot going, SessionSlot begins)
     {
-        if (going.Date != begins.Date || going.Room != begins.Room) return false;
-        if (going.Start is not { } from || begins.Start is not { } start) return true;
-        return start >= from && start < from.AddMinutes(going.Minutes);
+        if (going.Room != begins.Room) return false;
+        if (going.Start is not { } from || begins.Start is not { } start) return going.Date == begins.Date;
+        // With their dates: a time of day alone begins again at midnight.
+        var (first, second) = (going.Date.ToDateTime(from), begins.Date.ToDateTime(start));
+        return second >= first && second < first.AddMinutes(going.Minutes);
     }
 }

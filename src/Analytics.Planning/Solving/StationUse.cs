@@ -5,7 +5,7 @@ using Analytics.Planning.Weeks;
 
 namespace Analytics.Planning.Solving;
 
-/// <summary>Players at a station in one part of overlapping sessions.</summary>
+/// <summary>Players at a station in one part of overlapping sessions, as the search counts them.</summary>
 /// <param name="Slot">Session at whose start is counted.</param>
 /// <param name="Station">Station.</param>
 /// <param name="Players">Players there.</param>
