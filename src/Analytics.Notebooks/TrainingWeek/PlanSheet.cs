@@ -17,7 +17,7 @@ internal static class PlanSheet
     public static string Of(WeekContext week)
     {
         var unit = week.Training.Weights.Unit;
-        var text = new StringBuilder($"date,day,group,athlete_id,name,exercise,scheme,part,keep,sets,repetitions,load_{unit},minutes,why\n");
+        var text = new StringBuilder($"date,day,start,group,athlete_id,name,exercise,scheme,part,keep,sets,repetitions,load_{unit},minutes,why\n");
         AddEarlier(text, week, e => e.Date < week.Choice.Monday);
         foreach (var session in week.Sessions)
         {
@@ -26,7 +26,7 @@ internal static class PlanSheet
                 var player = athlete is null ? null : week.Player(athlete);
                 text.AppendJoin(',', new[]
                 {
-                    Date(session.Slot.Date), Weekday(session.Slot.Date), player is null ? session.Group : "", athlete ?? "", player?.Name ?? "",
+                    Date(session.Slot.Date), Weekday(session.Slot.Date), Time(session.Slot.Start), player is null ? session.Group : "", athlete ?? "", player?.Name ?? "",
                     item.Exercise.Id, item.Scheme.Id, own ? "own" : "shared", item.IsKept ? "keep" : "planned",
                     Number(item.Scheme.Sets), Number(item.Scheme.Repetitions), athlete is null ? "" : Load(week.Load(athlete, item, session.Slot.Date), unit), Number(item.Time.Minutes), why,
                 }.Select(SheetCell.Write)).Append('\n');
@@ -57,7 +57,7 @@ internal static class PlanSheet
         foreach (var row in week.Training.Earlier.Where(which))
             text.AppendJoin(',', new[]
             {
-                Date(row.Date), Weekday(row.Date), row.Group ?? "", row.AthleteId ?? "", row.AthleteId is { } id ? names.GetValueOrDefault(id, "") : "", row.ExerciseId, row.SchemeId ?? "",
+                Date(row.Date), Weekday(row.Date), Time(row.Start), row.Group ?? "", row.AthleteId ?? "", row.AthleteId is { } id ? names.GetValueOrDefault(id, "") : "", row.ExerciseId, row.SchemeId ?? "",
                 row.IsOwnWork ? "own" : "shared", row.Force.ToString().ToLowerInvariant(), row.Sets is { } sets ? Number(sets) : "", row.Repetitions is { } repetitions ? Number(repetitions) : "",
                 row.LoadKilograms is { } load ? Number(In(Mass.FromKilograms(load), week.Training.Weights.Unit)) : "", "", "planned before",
             }.Select(SheetCell.Write)).Append('\n');
@@ -68,6 +68,9 @@ internal static class PlanSheet
         => load.Working.Count == 0 ? "" : Number(load.Working.Max(m => In(m, unit)));
 
     private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    // Where a group trains twice on a day, the start tells its sessions apart.
+    private static string Time(TimeOnly? start) => start?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "";
 
     private static string Weekday(DateOnly date) => date.ToString("dddd", CultureInfo.InvariantCulture);
 

@@ -19,6 +19,9 @@ public sealed record EarlierChoice
     /// <summary>Day.</summary>
     public required DateOnly Date { get; init; }
 
+    /// <summary>Start of the session it is for; null for any one session of the day.</summary>
+    public TimeOnly? Start { get; init; }
+
     /// <summary>Group; null when the row names a player.</summary>
     public string? Group { get; init; }
 

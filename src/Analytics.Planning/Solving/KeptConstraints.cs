@@ -11,18 +11,30 @@ internal static class KeptConstraints
     {
         if (!week.Problem.Rules.IsOn(RuleIds.Kept)) return;
         foreach (var row in week.Problem.Earlier.Where(e => e.Force == ChoiceForce.Keep))
-            foreach (var day in week.Days.Where(d => d.Slot.Date == row.Date && IsFor(row, d)).Take(row.AthleteId is null ? int.MaxValue : 1))
-                Keep(week, row, day);
+            foreach (var days in week.Days.Where(d => EarlierRows.IsAbout(week.Problem, row, d.Slot, d.Unit.Group) && IsFor(row, d)).GroupBy(d => d.UnitIndex))
+                Keep(week, row, [.. days]);
     }
 
-    private static void Keep(WeekModel week, EarlierChoice row, UnitDay day)
+    // One session of the day is enough where the row names none: the exercise would else be asked of a session of another kind.
+    private static void Keep(WeekModel week, EarlierChoice row, List<UnitDay> days)
     {
-        var choices = (row.IsOwnWork ? day.Own.Values.SelectMany(o => o) : day.Shared).Where(c => Matches(row, day, c.Candidate)).ToList();
-        var rule = Rule(week.Problem, row);
+        var met = days.SelectMany(d => Met(week, row, d)).ToList();
         // Where nothing matches, the sum of nothing is 0 and the row cannot be kept.
-        week.Rules.Hold(week.Model.Add(LinearExpr.Sum(choices.Select(c => c.Chosen)) >= 1), rule);
-        if (!row.IsOwnWork || row.AthleteId is not { } player || day.Unit.IsApart || choices.Count == 0) return;
-        if (day.OwnOf.GetValueOrDefault(player)?.GetValueOrDefault(choices[0].Candidate.Exercise.Quality) is { } own) week.Rules.Hold(week.Model.Add(own == 1), rule);
+        week.Rules.Hold(week.Model.Add(LinearExpr.Sum(met) >= 1), Rule(week.Problem, row));
+    }
+
+    /// <summary>What would keep the row in a session.</summary>
+    private static List<BoolVar> Met(WeekModel week, EarlierChoice row, UnitDay day)
+    {
+        List<BoolVar> choices = [.. (row.IsOwnWork ? day.Own.Values.SelectMany(o => o) : day.Shared).Where(c => Matches(week.Problem, row, day, c.Candidate)).Select(c => c.Chosen)];
+        if (!row.IsOwnWork || row.AthleteId is not { } player || day.Unit.IsApart || choices.Count == 0) return choices;
+        var quality = week.Problem.Exercises.Find(row.ExerciseId)!.Quality;
+        if (day.OwnOf.GetValueOrDefault(player)?.GetValueOrDefault(quality) is not { } takes) return choices;
+        // Own work of his: it must be there, and he must be the one who does it.
+        var does = week.Model.NewBoolVar($"kept {row.ExerciseId} {player} {day}");
+        week.Model.AddImplication(does, takes);
+        week.Model.Add(LinearExpr.Sum(choices) >= does);
+        return [does];
     }
 
     /// <summary>Whether a row is about a unit: its group when the row names a group, the unit of the player when it names a player.</summary>
@@ -31,19 +43,20 @@ internal static class KeptConstraints
             : row.Group == day.Unit.Group && !day.Unit.IsApart;
 
     /// <summary>Whether a candidate is what a row means.</summary>
-    public static bool Matches(EarlierChoice row, UnitDay day, Candidate candidate)
-        => row.Date == day.Slot.Date && candidate.Exercise.Id == row.ExerciseId && (row.SchemeId is null || row.SchemeId == candidate.Scheme.Id);
+    public static bool Matches(PlanProblem problem, EarlierChoice row, UnitDay day, Candidate candidate)
+        => EarlierRows.IsAbout(problem, row, day.Slot, day.Unit.Group) && candidate.Exercise.Id == row.ExerciseId && (row.SchemeId is null || row.SchemeId == candidate.Scheme.Id);
 
     /// <summary>Whether a kept row names a candidate for a unit.</summary>
     public static bool Names(PlanProblem problem, UnitDay day, Candidate candidate)
-        => problem.Earlier.Any(e => e.Force == ChoiceForce.Keep && Matches(e, day, candidate) && IsFor(e, day));
+        => problem.Earlier.Any(e => e.Force == ChoiceForce.Keep && Matches(problem, e, day, candidate) && IsFor(e, day));
 
     public static RuleAtPlace Rule(PlanProblem problem, EarlierChoice row)
     {
         var who = row.AthleteId is { } id ? problem.Players.FirstOrDefault(p => p.Id == id)?.Name ?? id : row.Group;
         var what = $"{problem.Exercises.Find(row.ExerciseId)?.Name ?? row.ExerciseId}{(row.SchemeId is null ? "" : $" ({row.SchemeId})")}";
+        var day = PlaceTexts.Session(row.Date, row.Start);
         var force = row.Force == ChoiceForce.Never ? "never" : "kept";
-        return new(RuleIds.Kept, $"{who}, {PlaceTexts.Day(row.Date)}, {what}, {force}",
-            $"{(row.Force == ChoiceForce.Never ? "you ruled out" : "you kept")} {what} for {who} on {PlaceTexts.Day(row.Date)}{(row.Place.Length > 0 ? $" ({row.Place})" : "")}");
+        return new(RuleIds.Kept, $"{who}, {day}, {what}, {force}",
+            $"{(row.Force == ChoiceForce.Never ? "you ruled out" : "you kept")} {what} for {who} on {day}{(row.Place.Length > 0 ? $" ({row.Place})" : "")}");
     }
 }

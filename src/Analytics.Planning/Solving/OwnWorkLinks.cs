@@ -55,5 +55,5 @@ internal static class OwnWorkLinks
 
     private static bool MayDiffer(PlanProblem problem, UnitDay day, PlanPlayer player)
         => player.Needs.Any(n => n.IsNeed && day.Own.ContainsKey(n.Quality))
-            || problem.Earlier.Any(e => e.AthleteId == player.Id && e.IsOwnWork && e.Force != ChoiceForce.Never && e.Date == day.Slot.Date);
+            || problem.Earlier.Any(e => e.AthleteId == player.Id && e.IsOwnWork && e.Force != ChoiceForce.Never && EarlierRows.IsAbout(problem, e, day.Slot, day.Unit.Group));
 }

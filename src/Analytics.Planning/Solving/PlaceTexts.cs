@@ -8,6 +8,8 @@ internal static class PlaceTexts
 {
     public static string Day(DateOnly date) => date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
-    public static string Session(SessionSlot slot)
-        => slot.Start is { } start ? string.Create(CultureInfo.InvariantCulture, $"{Day(slot.Date)}, {start:HH\\:mm}") : Day(slot.Date);
+    public static string Session(SessionSlot slot) => Session(slot.Date, slot.Start);
+
+    public static string Session(DateOnly date, TimeOnly? start)
+        => start is { } time ? string.Create(CultureInfo.InvariantCulture, $"{Day(date)}, {time:HH\\:mm}") : Day(date);
 }

@@ -12,9 +12,9 @@ internal static class PlanHints
         foreach (var day in week.Days)
         {
             var found = start.FirstOrDefault(s => s.Slot == day.Slot && s.Group == day.Unit.Group && s.IsApart == day.Unit.IsApart && s.Players[0] == day.Unit.Players[0].Id);
-            var mine = rows.Where(r => r.Date == day.Slot.Date && KeptConstraints.IsFor(r, day)).ToList();
+            var mine = rows.Where(r => EarlierRows.IsAbout(week.Problem, r, day.Slot, day.Unit.Group) && KeptConstraints.IsFor(r, day)).ToList();
             bool Was(Candidate c, bool own) => found is null
-                ? mine.Any(r => r.IsOwnWork == own && KeptConstraints.Matches(r, day, c))
+                ? mine.Any(r => r.IsOwnWork == own && KeptConstraints.Matches(week.Problem, r, day, c))
                 : (own ? found.Own.Select(o => o.Item) : found.Shared).Any(i => i.Exercise.Id == c.Exercise.Id && i.Scheme.Id == c.Scheme.Id && i.Partner?.Id == c.Partner?.Id);
             foreach (var choice in day.Shared) week.Model.AddHint(choice.Chosen, Was(choice.Candidate, own: false));
             foreach (var choice in day.Own.Values.SelectMany(o => o)) week.Model.AddHint(choice.Chosen, Was(choice.Candidate, own: true));

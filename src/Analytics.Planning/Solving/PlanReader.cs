@@ -15,14 +15,14 @@ internal static class PlanReader
     private static UnitSession Session(WeekModel week, CpSolver solver, UnitDay day)
     {
         var inOrder = week.Problem.Rules.IsOn(RuleIds.SessionOrder);
-        var shared = InOrder(inOrder, day.Shared.Where(c => solver.BooleanValue(c.Chosen)).Select(c => Item(week, day, c.Candidate, own: false)));
+        var shared = InOrder(inOrder, day.Shared.Where(c => solver.BooleanValue(c.Chosen)).Select(c => Item(week, solver, day, c.Candidate, own: false)));
         var own = new List<OwnWork>();
         foreach (var (quality, choices) in day.Own)
         {
             if (choices.FirstOrDefault(c => solver.BooleanValue(c.Chosen)) is not { } choice) continue;
             var takers = day.Unit.Players.Where(p => day.OwnOf.TryGetValue(p.Id, out var o) ? solver.BooleanValue(o[quality]) : solver.BooleanValue(day.Default[quality])).ToList();
             bool Needs(People.PlanPlayer p) => day.OwnOf.ContainsKey(p.Id) && p.Needs.Any(n => n.IsNeed && n.IsServedBy(choice.Candidate.Exercise));
-            own.Add(new(quality, Item(week, day, choice.Candidate, own: true),
+            own.Add(new(quality, Item(week, solver, day, choice.Candidate, own: true),
                 [.. takers.Where(Needs).Select(p => p.Id)], [.. takers.Where(p => !Needs(p)).Select(p => p.Id)]));
         }
 
@@ -41,8 +41,14 @@ internal static class PlanReader
         };
     }
 
-    private static PlannedItem Item(WeekModel week, UnitDay day, Candidate candidate, bool own)
-        => candidate.Item(week.Problem.Earlier.Any(e => e.Force == ChoiceForce.Keep && e.IsOwnWork == own && KeptConstraints.IsFor(e, day) && KeptConstraints.Matches(e, day, candidate)));
+    private static PlannedItem Item(WeekModel week, CpSolver solver, UnitDay day, Candidate candidate, bool own)
+        => candidate.Item(week.Problem.Earlier.Any(e => e.Force == ChoiceForce.Keep && e.IsOwnWork == own && KeptConstraints.IsFor(e, day) && KeptConstraints.Matches(week.Problem, e, day, candidate)
+            && !IsKeptBefore(week, solver, e, day)));
+
+    // A row for any session of the day is kept by the first that has it; the second would else come back as fixed too.
+    private static bool IsKeptBefore(WeekModel week, CpSolver solver, EarlierChoice row, UnitDay day)
+        => week.Of(day.UnitIndex).Where(d => d.Slot.Date == day.Slot.Date && (d.Slot.Start ?? TimeOnly.MinValue) < (day.Slot.Start ?? TimeOnly.MinValue))
+            .Any(d => (row.IsOwnWork ? d.Own.Values.SelectMany(o => o) : d.Shared).Any(c => KeptConstraints.Matches(week.Problem, row, d, c.Candidate) && solver.BooleanValue(c.Chosen)));
 
     // Inside a part: the staples first, then by the order of the qualities, so that sheets of two weeks look alike.
     private static List<PlannedItem> InOrder(bool parts, IEnumerable<PlannedItem> items)

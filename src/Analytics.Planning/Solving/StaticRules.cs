@@ -30,7 +30,7 @@ internal static class StaticRules
         if (rules.IsOn(RuleIds.GameGap) && candidate.IsHeavy(rules) && NearGame(problem, day.Slot) is { } game) yield return GameRule(problem, day.Slot, game);
         if (rules.IsOn(RuleIds.ZoneRepetitions) && ZoneExcess(candidate) is { } excess)
             yield return new(RuleIds.ZoneRepetitions, candidate.Exercise.Name, $"{candidate.Exercise.Name}: {excess}");
-        foreach (var never in problem.Earlier.Where(e => e.Force == ChoiceForce.Never && KeptConstraints.Matches(e, day, candidate) && KeptConstraints.IsFor(e, day)))
+        foreach (var never in problem.Earlier.Where(e => e.Force == ChoiceForce.Never && KeptConstraints.Matches(problem, e, day, candidate) && KeptConstraints.IsFor(e, day)))
             yield return KeptConstraints.Rule(problem, never);
     }
 

@@ -8,6 +8,8 @@ internal static class PlanColumns
 {
     public static readonly Column Date = new("date", needed: true);
 
+    public static readonly Column Start = new("start");
+
     public static readonly Column Group = new("group");
 
     public static readonly Column Athlete = new(TrialTable.AthleteId.Name);
@@ -29,5 +31,5 @@ internal static class PlanColumns
     /// <summary>What the exported plan tells its reader; nothing is read from them.</summary>
     public static readonly IReadOnlyList<Column> Told = [new("name"), new("minutes"), new("why"), new("day")];
 
-    public static readonly IReadOnlyList<Column> All = [Date, Group, Athlete, Exercise, Scheme, Part, Keep, Sets, Repetitions, Load, .. Told];
+    public static readonly IReadOnlyList<Column> All = [Date, Start, Group, Athlete, Exercise, Scheme, Part, Keep, Sets, Repetitions, Load, .. Told];
 }

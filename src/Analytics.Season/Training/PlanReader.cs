@@ -25,9 +25,9 @@ internal static class PlanReader
             {
                 var choice = Make(row, table, names, ids);
                 if (choice is null) return;
-                var who = $"{choice.Date:o}\n{choice.Group}\n{choice.AthleteId}\n{choice.ExerciseId}";
+                var who = $"{choice.Date:o}\n{choice.Start:o}\n{choice.Group}\n{choice.AthleteId}\n{choice.ExerciseId}";
                 var key = $"{who}\n{choice.IsOwnWork}\n{choice.SchemeId}";
-                seen.Refuse(row, table, PlanColumns.Exercise, key, "the same exercise of the same day", "Delete one of the two rows.");
+                seen.Refuse(row, table, PlanColumns.Exercise, key, choice.Start is null ? "the same exercise of the same day" : "the same exercise of the same session", choice.Start is null ? "Delete one of the two rows, or write the start of its session into each." : "Delete one of the two rows.");
                 // "Keep" and "never" cannot both be done.
                 if (row.Faults.Count is 0 && choice.Force is not ChoiceForce.Planned)
                     wanted.Refuse(row, table, PlanColumns.Keep, $"{who}\n{Other(choice.Force)}", $"the opposite ({Other(choice.Force).ToString().ToLowerInvariant()}) of this exercise and day", "Keep the row that holds.");
@@ -50,6 +50,7 @@ internal static class PlanReader
         string group = SheetCell.Read(row.Text(PlanColumns.Group)), athlete = row.Text(PlanColumns.Athlete);
         if (group.Length is 0 == athlete.Length is 0)
             row.Wrong(PlanColumns.Group, group.Length is 0 ? "the row names neither a group nor a player" : "the row names a group and a player, and one of them is too many", "Fill in one of group and athlete_id.");
+        var start = row.Time(PlanColumns.Start);
         var player = athlete.Length > 0 ? names.Squad.Of(row, PlanColumns.Athlete) : null;
         var squad = group.Length > 0 ? row.Refer(PlanColumns.Group, "group", group, names.Groups, "athletes.csv") : null;
         var exercise = SheetCell.Read(row.NeedText(PlanColumns.Exercise, "exercise")) is { Length: > 0 } named ? row.Refer(PlanColumns.Exercise, "exercise", named, ids, "exercises.csv") : null;
@@ -60,6 +61,7 @@ internal static class PlanReader
         return row.Faults.Count > 0 ? null : new EarlierChoice
         {
             Date = date!.Value,
+            Start = start,
             Group = squad,
             AthleteId = player?.Id,
             ExerciseId = exercise!,

@@ -7,7 +7,7 @@ namespace Analytics.Notebooks.Tests.TrainingWeek;
 /// <summary>The plan as a file, and the way back.</summary>
 public sealed class PlanSheetTests
 {
-    private const string Head = "date,day,group,athlete_id,name,exercise,scheme,part,keep,sets,repetitions,load_kg,minutes,why";
+    private const string Head = "date,day,start,group,athlete_id,name,exercise,scheme,part,keep,sets,repetitions,load_kg,minutes,why";
 
     [Fact]
     public void Spreadsheet_PutIntoTheSeason_IsReadWholeAndGivesTheSamePlan()
@@ -16,7 +16,26 @@ public sealed class PlanSheetTests
         season.Write("training/weights.csv", "item;weight_kg;pairs\nbar;20;\nplate;20;6\nplate;10;1\nplate;5;1\nplate;2.5;1\nplate;1.25;1\ndumbbell;10;\ndumbbell;20;\nmedicine_ball;4;\n");
         var first = TrainingSeasons.Open(season);
         var csv = first.Spreadsheet();
-        Assert.StartsWith(Head + "\n2026-03-09,Monday,Front row,,,", csv, StringComparison.Ordinal);
+        Assert.StartsWith(Head + "\n2026-03-09,Monday,16:00,Front row,,,", csv, StringComparison.Ordinal);
+
+        season.Write("training/plan.csv", csv);
+        var data = SeasonReader.Read(season.Folder);
+        Assert.DoesNotContain(data.HeldBack, r => r.File.Contains("plan", StringComparison.Ordinal));
+        Assert.Equal(csv.Count(c => c == '\n') - 1, data.Training.Earlier.Count);
+        var again = TrainingSeasons.Open(season);
+        Assert.Equal(csv, again.Spreadsheet());
+        Assert.Contains("Nothing changed since the earlier plan of this week.", again.Rules().ToText(), StringComparison.Ordinal);
+    }
+
+    // Two sessions of one group on one day, some exercises in both: each row says by its start which it is of.
+    [Fact]
+    public void Spreadsheet_TwoSessionsOfADay_IsReadWholeAndGivesTheSamePlan()
+    {
+        using var season = TrainingSeasons.Written();
+        season.Write("training/calendar.csv", "date;start;kind;minutes;room;groups\n2026-03-09;07:00;power;70;gym;\n2026-03-09;16:00;max_strength;60;gym;\n2026-03-11;16:00;power;80;gym;\n");
+        var csv = TrainingSeasons.Open(season).Spreadsheet();
+        Assert.Contains("\n2026-03-09,Monday,07:00,Front row,,,", csv, StringComparison.Ordinal);
+        Assert.Contains("\n2026-03-09,Monday,16:00,Front row,,,", csv, StringComparison.Ordinal);
 
         season.Write("training/plan.csv", csv);
         var data = SeasonReader.Read(season.Folder);
@@ -32,14 +51,14 @@ public sealed class PlanSheetTests
     public void Spreadsheet_OfALaterWeek_KeepsTheRowsOfOtherWeeks()
     {
         using var season = TrainingSeasons.Written();
-        season.Write("training/plan.csv", "date;group;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_lb\n"
-            + "2026-02-24;;P01;back_squat;;own;planned;3;5;225\n2026-03-02;Front row;;power_clean;;shared;never;;;\n2026-04-07;Front row;;hurdle_jump;;shared;keep;4;;\n");
+        season.Write("training/plan.csv", "date;start;group;athlete_id;exercise;scheme;part;keep;sets;repetitions;load_lb\n"
+            + "2026-02-24;;;P01;back_squat;;own;planned;3;5;225\n2026-03-02;7:00;Front row;;power_clean;;shared;never;;;\n2026-04-07;;Front row;;hurdle_jump;;shared;keep;4;;\n");
         var report = TrainingSeasons.Open(season);
         var rows = report.Spreadsheet().Split('\n');
-        Assert.Equal("2026-02-24,Tuesday,,P01,Player P01,back_squat,,own,planned,3,5,102.06,,planned before", rows[1]);
-        Assert.Equal("2026-03-02,Monday,Front row,,,power_clean,,shared,never,,,,,planned before", rows[2]);
+        Assert.Equal("2026-02-24,Tuesday,,,P01,Player P01,back_squat,,own,planned,3,5,102.06,,planned before", rows[1]);
+        Assert.Equal("2026-03-02,Monday,07:00,Front row,,,power_clean,,shared,never,,,,,planned before", rows[2]);
         Assert.StartsWith("2026-03-09,", rows[3], StringComparison.Ordinal);
-        Assert.Equal("2026-04-07,Tuesday,Front row,,,hurdle_jump,,shared,keep,4,,,,planned before", rows[^2]);
+        Assert.Equal("2026-04-07,Tuesday,,Front row,,,hurdle_jump,,shared,keep,4,,,,planned before", rows[^2]);
         Assert.Contains("3 of them kept from other weeks", report.PlanFile().ToText(), StringComparison.Ordinal);
 
         season.Write("training/plan.csv", report.Spreadsheet());

@@ -167,7 +167,7 @@ public sealed class TrainingWeekReportTests
 
     // Scheme, sets, repetitions and load of the shared back squat on Monday 9 March, by player.
     private static Dictionary<string, (string Scheme, string Sets, string Repetitions, string Load)> Squats(string csv)
-        => csv.Split('\n').Select(l => l.Split(',')).Where(c => c.Length > 11 && c[0] == "2026-03-09" && c[3].Length > 0 && c[5] == "back_squat").ToDictionary(c => c[3], c => (c[6], c[9], c[10], c[11]));
+        => csv.Split('\n').Select(l => l.Split(',')).Where(c => c.Length > 12 && c[0] == "2026-03-09" && c[4].Length > 0 && c[6] == "back_squat").ToDictionary(c => c[4], c => (c[7], c[10], c[11], c[12]));
 
     [Fact]
     public void Feedback_NoEarlierPlan_IsEmpty()

@@ -163,6 +163,20 @@ public sealed class TrainingReadingTests
         Assert.Equal((false, ChoiceForce.Keep, 136.077711, "training/plan.csv line 4"), (earlier[2].IsOwnWork, earlier[2].Force, Math.Round(earlier[2].LoadKilograms!.Value, 6), earlier[2].Place));
     }
 
+    // Two sessions of a group on one day have rows of their own; without starts the second row of an exercise could not be told from the first.
+    [Fact]
+    public void Read_PlanWithStarts_KeepsARowForEachSession()
+    {
+        using var season = new TemporarySeason().With("training/plan.csv", "date,start,group,exercise,keep\n2026-03-02,7:00,Linebackers,back_squat,keep\n2026-03-02,16:00,Linebackers,back_squat,never\n2026-03-02,,Linebackers,back_squat,\n"
+            + "2026-03-02,07:00:00,Linebackers,back_squat,\n2026-03-02,,Linebackers,back_squat,\n2026-03-02,25:00,Linebackers,front_squat,\n");
+
+        var data = season.Read();
+
+        Assert.Equal([(new TimeOnly(7, 0), ChoiceForce.Keep), (new TimeOnly(16, 0), ChoiceForce.Never), ((TimeOnly?)null, ChoiceForce.Planned)], data.Training.Earlier.Select(e => (e.Start, e.Force)));
+        Assert.Equal([(5, "The same exercise of the same session already stands in line 2."), (6, "The same exercise of the same day already stands in line 4."), (7, "'25:00' is not a time of day.")],
+            data.HeldBack.Where(r => r.File == "training/plan.csv").Select(r => (r.Line, r.Reason)));
+    }
+
     [Fact]
     public void Read_TwoFilesOfOneName_AreReadAsOne()
     {
