@@ -38,14 +38,15 @@ internal static class CalendarChecks
     private static (string Reason, string Remedy)? Clash(CalendarRow row, CalendarRow earlier)
     {
         SessionSlot one = row.Session!, other = earlier.Session!;
-        if (one.Date != other.Date || Shared(one, other) is not { } who) return null;
+        if (Shared(one, other) is not { } who) return null;
         var where = earlier.Place.SeenFrom(row.Place);
         if (one.Start is not { } start || other.Start is not { } before)
-            return ($"{who} already {(who == All ? "have" : "has")} a session on {DateText.Iso(one.Date)} in {where}, and without both starts it cannot be told whether they are at the same time", "Fill in start in both rows, or delete one of them.");
-        // Minutes of the day, not times: a session may end after midnight.
-        double from = start.ToTimeSpan().TotalMinutes, then = before.ToTimeSpan().TotalMinutes;
-        return from < then + other.Minutes && then < from + one.Minutes
-            ? ($"{who} would be in two sessions at the same time: the one in {where} is from {before:HH\\:mm} for {other.Minutes} minutes", "Correct the start or the minutes, or name the groups of each session.")
+            return one.Date != other.Date ? null
+                : ($"{who} already {(who == All ? "have" : "has")} a session on {DateText.Iso(one.Date)} in {where}, and without both starts it cannot be told whether they are at the same time", "Fill in start in both rows, or delete one of them.");
+        // With their dates: a session may end after midnight.
+        DateTime from = one.Date.ToDateTime(start), then = other.Date.ToDateTime(before);
+        return from < then.AddMinutes(other.Minutes) && then < from.AddMinutes(one.Minutes)
+            ? ($"{who} would be in two sessions at the same time: the one in {where} is from {(one.Date == other.Date ? "" : DateText.Iso(other.Date) + " ")}{before:HH\\:mm} for {other.Minutes} minutes", "Correct the start or the minutes, or name the groups of each session.")
             : null;
     }
 

@@ -97,6 +97,7 @@ public sealed class BrokenTrainingTests
         { "two games on one day", Calendar, Session + "2026-03-07,15:00,game,,,\n2026-03-07,19:00,Game,,,\n", 2, 1, "a game of 2026-03-07 already stands in line 2|delete one" },
         { "session on the day of a game", Calendar, Session + "2026-03-07,07:00,speed,60,,\n2026-03-07,15:00,game,,,\n", 2, 1, "there is a game on 2026-03-07 (line 3)|another day" },
         { "two sessions of one group at one time", Calendar, Session + "2026-03-02,07:00,speed,60,,Linebackers\n2026-03-02,07:45,power,60,,Receivers+Linebackers\n", 2, 1, "the group Linebackers would be in two sessions at the same time: the one in line 2 is from 07:00 for 60 minutes|groups of each session" },
+        { "session begun before the one of the evening ended", Calendar, Session + "2026-03-02,23:30,speed,60,,\n2026-03-03,00:15,power,60,,\n", 2, 1, "all groups would be in two sessions at the same time: the one in line 2 is from 2026-03-02 23:30 for 60 minutes|groups of each session" },
         { "two sessions of all at one time", Calendar, Session + "2026-03-02,07:00,speed,60,,\n2026-03-02,07:00,power,60,,\n", 2, 1, "all groups would be in two sessions at the same time|groups of each session" },
         { "two sessions without starts", Calendar, Session + "2026-03-02,,speed,60,,\n2026-03-02,16:00,power,60,,Receivers\n", 2, 1, "the group Receivers already has a session on 2026-03-02 in line 2, and without both starts|Fill in start" },
 
