@@ -1,4 +1,5 @@
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Needs;
 using Analytics.Planning.People;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Rooms;
@@ -40,6 +41,9 @@ public sealed record TrainingSettings
 
     /// <summary>What players may not do.</summary>
     public IReadOnlyList<Restriction> Restrictions { get; init; } = [];
+
+    /// <summary>Targets of the coach, one a group and metric, in file order.</summary>
+    public IReadOnlyList<GroupTarget> Targets { get; init; } = [];
 
     /// <summary>Earlier plans and choices of the coach.</summary>
     public IReadOnlyList<EarlierChoice> Earlier { get; init; } = [];

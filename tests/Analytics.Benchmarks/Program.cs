@@ -7,9 +7,10 @@ using Analytics.Benchmarks.MixedModels;
 using Analytics.Benchmarks.NotebookRuns;
 using Analytics.Benchmarks.SeasonHistory;
 using Analytics.Benchmarks.SeasonRows;
+using Analytics.Benchmarks.WeekPlans;
 
 // One command a benchmark; each prints what it measured and the ratio that matters. Nothing here is asserted by a timed test.
-IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new AthletePagesBenchmark(), new BcaMean(), new IccTablesBenchmark(), new MixedFits(), new ClipKinematicsBenchmark(), new SeasonHistoryBenchmark(), new SeasonReportBenchmark()];
+IBenchmark[] benchmarks = [new SplitFits(), new SeasonRowsBenchmark(), new NotebookRunBenchmark(), new AthletePagesBenchmark(), new BcaMean(), new IccTablesBenchmark(), new MixedFits(), new ClipKinematicsBenchmark(), new SeasonHistoryBenchmark(), new SeasonReportBenchmark(), new WeekPlansBenchmark()];
 
 var chosen = benchmarks.FirstOrDefault(b => b.Name == args.FirstOrDefault());
 if (chosen is null)

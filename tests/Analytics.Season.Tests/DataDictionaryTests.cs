@@ -62,7 +62,7 @@ public sealed class DataDictionaryTests
     private static readonly IReadOnlyDictionary<string, IReadOnlyList<Column>> Training = new Dictionary<string, IReadOnlyList<Column>>
     {
         ["exercises"] = ExerciseColumns.All, ["schemes"] = SchemeColumns.All, ["day-kinds"] = DayKindsReader.Columns, ["week-shapes"] = WeekShapesReader.Columns, ["rules"] = RulesReader.Columns,
-        ["rooms"] = RoomsReader.Columns, ["weights"] = WeightsReader.Columns, ["calendar"] = CalendarColumns.All, ["restrictions"] = RestrictionsReader.Columns, ["plan"] = PlanColumns.All,
+        ["rooms"] = RoomsReader.Columns, ["weights"] = WeightsReader.Columns, ["calendar"] = CalendarColumns.All, ["restrictions"] = RestrictionsReader.Columns, ["targets"] = TargetColumns.All, ["plan"] = PlanColumns.All,
     };
 
     [Fact]

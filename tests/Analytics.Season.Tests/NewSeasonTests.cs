@@ -29,7 +29,7 @@ public sealed class NewSeasonTests : IDisposable
         Assert.Equal(8, data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.GetType()).Distinct().Count());
         Assert.Equal(["KB", "RM"], data.Days[0].Athletes.SelectMany(a => a.Trials).Select(t => t.Tester).OfType<string>().Distinct());
         Assert.Equal(TrainingFolder.Files.Select(f => f + ".csv"), data.Training.OwnFiles);
-        Assert.Equal((4, 1, 2, 2), (data.Training.Sessions.Count, data.Training.Games.Count, data.Training.Restrictions.Count, data.Training.Earlier.Count));
+        Assert.Equal((4, 1, 2, 2, 2), (data.Training.Sessions.Count, data.Training.Games.Count, data.Training.Restrictions.Count, data.Training.Earlier.Count, data.Training.Targets.Count));
         Assert.Equal(["spring"], Directory.EnumerateFileSystemEntries(parent).Select(Path.GetFileName));
     }
 

@@ -56,13 +56,14 @@ public sealed class NothingLostTests
         ("day-kinds", ["kind", "quality", "least", "most", "own_work"]), ("week-shapes", ["phase", "weekday", "days_to_game", "kind", "minutes"]), ("rules", ["rule", "value", "unit", "handling"]),
         ("rooms", ["room", "station", "places"]), ("weights", ["item", "weight_lb", "weight_kg", "pairs"]), ("calendar", ["date", "start", "kind", "minutes", "room", "groups"]),
         ("restrictions", ["athlete_id", "from", "to", "out", "note"]), ("plan", ["date", "group", "athlete_id", "exercise", "scheme", "part", "keep", "sets", "load_lb"]),
+        ("targets", ["group", "metric", "value", "unit", "note"]),
     ];
 
     private static readonly string[] TrainingCells =
     [
         "", "1", "2", "60", "-5", "0.5", "NaN", "P001", "P9", "back_squat", "Back Squat", "squat", "jump+squat", "jump", "maximal_strength", "none", "height", "low", "yes", "straight", "on_the_minute", "contrast",
         "power", "game", "off_season", "monday", "hard_sets", "sets", "restrictions", "off", "keep", "never", "own", "bar", "plate", "dumbbell", "rack", "weight room", "2026-03-02", "2026-03-03", "2027-01-01", "07:00", "7:30", "25:00",
-        "Linebackers", "Linebackers+Receivers", "everything", "+", "\u00a0", "x\u0001y", "9999999999999999999999",
+        "Linebackers", "Linebackers+Receivers", "everything", "back_squat_1rm", "cmj_height", "lb", "+", "\u00a0", "x\u0001y", "9999999999999999999999",
     ];
 
     private static Gen<(string File, string Text, int Rows)> TrainingTables() =>

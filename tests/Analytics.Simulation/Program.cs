@@ -10,6 +10,7 @@ try
         case "clip-study": return ClipStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         case "season-study": return SeasonStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         case "bench-study": return BenchStudyCommand.Run(new Arguments(args[1..]), Console.Out);
+        case "week-study": return WeekStudyCommand.Run(new Arguments(args[1..]), Console.Out);
         case "frozen-season": return FrozenSeasonCommand.Run(new Arguments(args[1..]), Console.Out);
         default:
             Console.Error.WriteLine("Commands:");
@@ -19,6 +20,7 @@ try
             Console.Error.WriteLine("  " + ClipStudyCommand.Usage);
             Console.Error.WriteLine("  " + SeasonStudyCommand.Usage);
             Console.Error.WriteLine("  " + BenchStudyCommand.Usage);
+            Console.Error.WriteLine("  " + WeekStudyCommand.Usage);
             Console.Error.WriteLine("  " + FrozenSeasonCommand.Usage);
             return 1;
     }

@@ -88,7 +88,7 @@ internal static partial class Words
 
     /// <summary>How many of the needs named are expected to be wrong, never rounded to none: "about 3 of the 12 may be wrong".</summary>
     public static string Wrong(double expected, int named)
-        => named == 1 ? string.Create(CultureInfo.InvariantCulture, $"the chance that it is wrong is about {100 * expected:0}\u2009%")
+        => named == 1 && expected < 0.01 ? "the chance that it is wrong is under 1\u2009%" : named == 1 ? string.Create(CultureInfo.InvariantCulture, $"the chance that it is wrong is about {100 * expected:0}\u2009%")
             : expected < 1 ? $"on average fewer than one of the {named} is wrong"
             : string.Create(CultureInfo.InvariantCulture, $"about {expected:0} of the {named} may be wrong");
 

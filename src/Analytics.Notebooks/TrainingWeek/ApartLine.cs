@@ -9,7 +9,7 @@ internal static class ApartLine
     {
         var player = unit.Players[0];
         var items = unit.For(player);
-        if (items.Count == 0) return "nothing of this session";
+        if (items.Count == 0) return "nothing in this session";
         return string.Join("; ", items.Select(i =>
         {
             var load = LoadText.Of(week, week.Load(player, i, unit.Slot.Date), marks, [], withUnit: true);

@@ -31,11 +31,9 @@ internal static class PlanPlayers
             }
 
             if (absence.Out.Count > 0) partly.Add(new(athlete.Id, athlete.Name, absence.Reason));
-            if (absence.Limited is { } spell) limited.Add(new(athlete.Id, athlete.Name, $"{WeekAbsence.Text(spell)}: medical staff say first what he may do"));
-            players.Add(Player(season, week, tests, athlete) with
-            {
-                Restrictions = [.. week.Restrictions.Where(r => r.AthleteId == athlete.Id), .. absence.Restrictions(athlete.Id)],
-            });
+            List<Restriction> listed = [.. week.Restrictions.Where(r => r.AthleteId == athlete.Id)];
+            if (absence.LimitedReason(listed) is { } reason) limited.Add(new(athlete.Id, athlete.Name, reason));
+            players.Add(Player(season, week, tests, athlete) with { Restrictions = [.. listed, .. absence.Restrictions(athlete.Id, listed)] });
         }
 
         return new(players, off, partly, limited);
@@ -59,8 +57,8 @@ internal static class PlanPlayers
             .ToDictionary(m => m.Lift, StringComparer.Ordinal);
     });
 
-    // A margin would round to nothing in the decimals of a value, so it gets one more.
-    private static string Show(SeasonData season, Metric metric, double value)
+    /// <summary>A value in the unit it is shown in. A margin would round to nothing in the decimals of a value, so it gets one more.</summary>
+    public static string Show(SeasonData season, Metric metric, double value)
     {
         var unit = ShownUnit.For(metric, season.Settings);
         var shown = unit.Of(value);

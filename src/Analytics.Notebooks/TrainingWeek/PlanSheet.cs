@@ -36,7 +36,7 @@ internal static class PlanSheet
             {
                 if (!session.IsApart) Add(item, null, own: false, $"{WeekWords.Kind(session.Kind)} day");
                 foreach (var player in session.Players.Where(p => session.IsApart || week.Load(p, item, session.Slot.Date).Working.Count > 0))
-                    Add(session.IsApart ? item : item with { IsKept = false }, player, own: false, session.IsApart ? "apart, as licensed staff have listed" : "his load");
+                    Add(session.IsApart ? item : item with { IsKept = false }, player, own: false, session.IsApart ? "apart, what his restrictions leave" : "his load");
             }
 
             foreach (var own in session.Own)

@@ -13,12 +13,12 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
     private string Id => view.Only!.Id;
 
     // A sheet of many exercises is set smaller, so that it stays on its page: points of a page, a heading with its table head, and a row.
-    private int Tenths => Math.Clamp((int)(10 * 690 / (40 + view.Sessions.Sum(s => 48 + 25.0 * Items(s).Count()))), 5, 10);
+    private int Percent => 5 * Math.Clamp((int)(20 * 690 / (40 + view.Sessions.Sum(s => 48 + 25.0 * Items(s).Count()))), 10, 20);
 
     public override void WriteHtml(Markup html)
     {
         var marks = new SheetMarks();
-        html.Raw(Invariant($"<section class=\"sh ps z{Tenths}\">"));
+        html.Raw(Invariant($"<section class=\"sh ps z{Percent}\">"));
         foreach (var session in view.Sessions)
         {
             html.Add($"<h3>{WeekWords.Day(session.Slot.Date)} <span>{Place(session)}</span></h3>");
@@ -34,7 +34,7 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
         }
 
         if (marks.Text.Length > 0) html.Add($"<p class=\"lg\">{marks.Text}.</p>");
-        html.Raw("<p class=\"cx\">Stop on pain, dizziness or lost technique, and tell your coach; local rules and licensed staff come first.</p></section>");
+        html.Add($"<p class=\"cx\">{SheetCautions.Of(view.Sessions.SelectMany(Items).Select(i => i.Item))}</p></section>");
     }
 
     private IEnumerable<SheetItem> Items(UnitSession session)
@@ -46,7 +46,7 @@ internal sealed class PlayerSheet(WeekView view) : ReportBlock
     private static string How(PlannedItem item) => string.Join(", ", new[] { WeekWords.Effort(item), WeekWords.Way(item) }.Where(t => t.Length > 0));
 
     private string Why(UnitSession session, SheetItem item)
-        => item.Own is { } own ? SessionSheet.Why(Week.Player(Id), own) : session.IsApart ? "your session, as licensed staff have listed" : "what your group does";
+        => item.Own is { } own ? SessionSheet.Why(Week.Player(Id), own) : session.IsApart ? "what your restrictions leave; ask licensed staff first" : "what your group does";
 
     public override string ToText()
     {

@@ -22,7 +22,9 @@ internal static class RulesBlock
             .Numeric("Figure", "", r => r.Value is { } value ? Invariant($"{value:0.##} {r.Unit}").TrimEnd() : null)
             .Text("Where it is not kept", r => Handling(r.Handling))
             .Text("Source", r => r.Source))]) { ScreenOnly = true });
-        return new Section("Rules", "Change figures and handling in training/rules.csv.", [.. body]);
+        var targets = TargetsBlock.Of(view);
+        if (targets.Count > 0) body.Add(TargetsBlock.Listed(view, targets));
+        return new Section("Rules", "Change figures and handling in training/rules.csv" + (targets.Count > 0 ? ", targets in training/targets.csv." : "."), [.. body]);
     }
 
     public static string Quality(WeekView view)

@@ -64,8 +64,8 @@ internal sealed class SessionSheet
     public static string Why(PlanPlayer player, OwnWork own)
     {
         if (own.ByDefault.Contains(player.Id) && !own.ForNeed.Contains(player.Id)) return "balanced default";
-        var need = player.Needs.FirstOrDefault(n => n.Quality == own.Quality);
-        return $"for a need: {own.Quality.Name()}{(need?.Probability is { } p ? ", " + Words.Sure(p) : "")}";
+        var need = player.Needs.FirstOrDefault(n => n.IsNeed && n.IsServedBy(own.Item.Exercise));
+        return $"for a need: {need?.What ?? own.Quality.Name()}{(need?.Probability is { } p ? ", " + Words.Sure(p) : "")}";
     }
 
     private static bool Shows(WeekContext week, PlannedItem item, IReadOnlyList<PlanPlayer> players, DateOnly day)

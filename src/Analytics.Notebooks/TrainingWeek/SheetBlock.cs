@@ -25,7 +25,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
         }
 
         if (sheet.Apart.Count > 0) html.Raw("<div class=\"al\">");
-        foreach (var unit in sheet.Apart) html.Add($"<p><b>{OutsideText.Label(week.Player(unit.Players[0]).Name)}</b>, apart, as licensed staff have listed: {ApartLine.Of(week, unit, marks)}</p>");
+        foreach (var unit in sheet.Apart) html.Add($"<p><b>{OutsideText.Label(week.Player(unit.Players[0]).Name)}</b>, apart, what his restrictions leave: {ApartLine.Of(week, unit, marks)}</p>");
         if (sheet.Apart.Count > 0) html.Raw("</div>");
         if (marks.Text.Length > 0) html.Add($"<p class=\"lg\">{marks.Text}.</p>");
         html.Add($"<p class=\"cx\">{Cautions()}</p></section>");
@@ -101,12 +101,7 @@ internal sealed class SheetBlock(WeekContext week, SessionSheet sheet) : ReportB
 
     private static Markup Long(string name) => new Markup().Raw(OutsideText.HasLongWord(name) ? " class=\"lg-w\"" : "");
 
-    private string Cautions()
-    {
-        var exercises = sheet.Items.Select(i => i.Item).Concat(sheet.Apart.SelectMany(u => u.For(u.Players[0]))).SelectMany(i => i.Partner is null ? [i.Exercise] : new[] { i.Exercise, i.Partner })
-            .Where(e => e.Caution.Length > 0).GroupBy(e => e.Caution).Select(g => $"{Words.List([.. g.Select(e => e.Name).Distinct()])}: {g.Key}");
-        return string.Join(". ", [.. exercises, "Stop on pain, dizziness or lost technique; local rules and licensed staff come first."]);
-    }
+    private string Cautions() => SheetCautions.Of(sheet.Items.Select(i => i.Item).Concat(sheet.Apart.SelectMany(u => u.For(u.Players[0]))));
 
     public override string ToText()
     {

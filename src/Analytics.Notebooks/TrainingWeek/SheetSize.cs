@@ -48,7 +48,7 @@ internal static class SheetSize
             var marks = new SheetMarks();
             foreach (var player in Sheet.Players)
                 foreach (var item in Sheet.Items.Where(i => i.Own is null || Sheet.OwnOf(player.Id) == i)) marks.Of(Week.Load(player.Id, item.Item, Sheet.First.Slot.Date), Sheet.Common(Week, item));
-            var lines = Sheet.Apart.Sum(u => Lines($"{Week.Player(u.Players[0]).Name}, apart, as licensed staff have listed: {ApartLine.Of(Week, u, marks)}", WideChars));
+            var lines = Sheet.Apart.Sum(u => Lines($"{Week.Player(u.Players[0]).Name}, apart, what his restrictions leave: {ApartLine.Of(Week, u, marks)}", WideChars));
             return Gap * 3 + SmallLine * (lines + Lines(marks.Text, WideChars) + Lines(cautions, WideChars));
         }
 

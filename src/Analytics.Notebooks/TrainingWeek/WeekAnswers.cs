@@ -31,19 +31,19 @@ internal static class WeekAnswers
     private static Answer Extra(WeekView view)
     {
         var needs = view.Needs.ToList();
-        if (view.Plan is null) needs = [.. view.Players.SelectMany(p => p.Needs.Where(n => n.IsNeed).Select(n => new ServedNeed(p.Id, n.Quality, n.Probability ?? 0, 0, "no plan")))];
+        if (view.Plan is null) needs = [.. view.Players.SelectMany(p => p.Needs.Where(n => n.IsNeed).Select(n => new ServedNeed(p.Id, n.Quality, n.Probability ?? 0, 0, "no plan") { Half = n.Half }))];
         if (needs.Count == 0)
-            return new("Extra work: no evidence yet.", "No test shows anybody behind his group clearly enough; all do the balanced default of their group.", Tone.Muted);
+            return new("Extra work: no evidence yet.", $"No test shows anybody behind his group{(TargetsBlock.Of(view).Count > 0 ? " or a target" : "")} clearly enough; all do the balanced default of their group.", Tone.Muted);
         var served = needs.Where(n => n.OwnSets > 0).ToList();
-        var by = (served.Count > 0 ? served : needs).GroupBy(n => n.Quality).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).ToList();
+        var by = (served.Count > 0 ? served : needs).GroupBy(n => (n.Quality, n.Half, n.What)).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).ToList();
         var verb = view.Plan is null ? "need" : "get";
         var players = (served.Count > 0 ? served : needs).Select(n => n.AthleteId).Distinct().Count();
-        var conclusion = view.Only is not null ? $"Your extra work: {Words.List([.. by.Select(g => g.Key.Name())])}."
-            : $"{Words.Capital(Words.Players(players))} {(players == 1 ? verb + "s" : verb)} extra work on a measured need, most on {by[0].Key.Name()}.";
+        var conclusion = view.Only is not null ? $"Your extra work: {Words.List([.. by.Select(g => g.Key.What)])}."
+            : $"{Words.Capital(Words.Players(players))} {(players == 1 ? verb + "s" : verb)} extra work on a measured need{(by.Count == 1 ? "" : ", most")} on {by[0].Key.What}.";
         var wrong = needs.Sum(n => 1 - n.Probability);
         var numbers = view.Only is not null
-            ? string.Join(" ", needs.Select(n => $"{Words.Capital(n.Quality.Name())}: {Words.Sure(n.Probability)} sure{(n.OwnSets > 0 ? Invariant($", {n.OwnSets} sets") : "")}."))
-            : $"{Words.Capital(string.Join("; ", by.Select(g => $"{g.Key.Name()}: {Names(view, [.. g.Select(n => n.AthleteId)])}")))}. Each is at least {Words.Sure(needs.Min(n => n.Probability))} sure; {Words.Wrong(wrong, needs.Count)}.";
+            ? string.Join(" ", needs.Select(n => $"{Words.Capital(n.What)}: {Words.Sure(n.Probability)} sure{(n.OwnSets > 0 ? Invariant($", {n.OwnSets} sets") : "")}."))
+            : $"{Words.Capital(string.Join("; ", by.Select(g => $"{g.Key.What}: {Names(view, [.. g.Select(n => n.AthleteId)])}")))}. {(needs.Count == 1 ? "It is" : needs.Min(n => n.Probability) > 0.99 ? "Each is" : "Each is at least")} {Words.Sure(needs.Min(n => n.Probability))} sure; {Words.Wrong(wrong, needs.Count)}.";
         return new(conclusion, numbers, Tone.Plain);
     }
 
@@ -67,7 +67,7 @@ internal static class WeekAnswers
         if (unread > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(unread))} {(unread == 1 ? "row" : "rows")} of training/restrictions.csv could not be read and {(unread == 1 ? "restricts" : "restrict")} nobody: mend {(unread == 1 ? "it" : "them")} before anybody trains by this plan (list at the end)."));
         Say(off, "Out", Noted);
         Say(apart, "Train apart");
-        Say([.. limited.Except(apart)], "Limited, medical staff first", Noted);
+        Say(limited, "Limited, medical staff first", Noted);
         Say(testFirst, "Test first, some loads are open");
         if (unserved.Count > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(unserved.Count))} {(unserved.Count == 1 ? "need gets" : "needs get")} no own work."));
         if (flags.Count > 0) numbers.Add(Invariant($"{Words.Capital(Words.Count(flags.Count))} {(flags.Count == 1 ? "rule is" : "rules are")} flagged, not kept."));

@@ -14,12 +14,14 @@ namespace Analytics.Notebooks.TrainingWeek;
 /// <summary>A planned week with everything its blocks ask for. Kept as long as the season is, so that the pages of a batch share one plan.</summary>
 internal sealed class WeekContext
 {
-    private static readonly ConditionalWeakTable<SeasonData, Dictionary<(string Week, string Phase), WeekContext>> s_kept = [];
+    private static readonly ConditionalWeakTable<SeasonData, Dictionary<(string Week, string Phase, PlanOptions? Options), WeekContext>> s_kept = [];
+
+    private const double SecondEffort = 12;
 
     private readonly Dictionary<string, PlanPlayer> _players;
     private readonly Dictionary<(string Player, PlannedItem Item, DateOnly Day), Prescription> _loads = [];
 
-    private WeekContext(SeasonData season, WeekChoice choice)
+    private WeekContext(SeasonData season, WeekChoice choice, PlanOptions? options)
     {
         (Season, Choice) = (season, choice);
         var training = season.Training;
@@ -29,6 +31,7 @@ internal sealed class WeekContext
             Days = [.. choice.Sessions.Select(s => s.Date).Distinct()],
             Restrictions = training.Restrictions,
             Rules = training.Rules,
+            Targets = new(training.Targets),
         });
         if (Squad.Players.Count == 0)
             throw new SeasonException($"Nobody trains in the week from {Words.Date(choice.Monday)}: every player of athletes.csv is listed in availability.csv as out on all its sessions. Correct the list, or choose another week.");
@@ -47,9 +50,14 @@ internal sealed class WeekContext
             Kinds = training.Kinds,
             Rooms = training.Rooms,
             Rules = training.Rules,
-            Earlier = [.. training.Earlier.Where(e => e.Date >= choice.Monday.AddDays(-7) && e.Date < choice.Monday.AddDays(7))],
+            SessionsAround = [.. training.Sessions.Where(s => IsNear(s.Date) && (s.Date < choice.Monday || s.Date >= choice.Monday.AddDays(7)))],
+            Earlier = [.. training.Earlier.Where(e => IsNear(e.Date))],
         };
-        Answer = WeekPlanner.Plan(Problem);
+        Answer = WeekPlanner.Plan(Problem, options);
+        // Rarely the search ends before it knows either way: it is given more work once, by the same count on any machine.
+        if (options is null && Answer is { Plan: null, Undecided: not null }) Answer = WeekPlanner.Plan(Problem, new(SecondEffort));
+
+        bool IsNear(DateOnly day) => day >= choice.Monday.AddDays(-7) && day < choice.Monday.AddDays(14);
     }
 
     public SeasonData Season { get; }
@@ -68,13 +76,17 @@ internal sealed class WeekContext
     public IReadOnlyList<UnitSession> Sessions => Answer.Plan?.Sessions ?? [];
 
     /// <summary>The week of a season; planned once.</summary>
+    /// <param name="season">The season.</param>
+    /// <param name="week">Which week.</param>
+    /// <param name="phase">Whose usual week is taken where the calendar has none.</param>
+    /// <param name="options">How long a plan is sought; null for the usual.</param>
     /// <exception cref="SeasonException">A setting cannot be used.</exception>
-    public static WeekContext Of(SeasonData season, string week, string phase)
+    public static WeekContext Of(SeasonData season, string week, string phase, PlanOptions? options = null)
     {
         var known = s_kept.GetOrCreateValue(season);
         lock (known)
         {
-            if (!known.TryGetValue((week, phase), out var context)) known[(week, phase)] = context = new(season, WeekChoice.Of(season, week, phase));
+            if (!known.TryGetValue((week, phase, options), out var context)) known[(week, phase, options)] = context = new(season, WeekChoice.Of(season, week, phase), options);
             return context;
         }
     }

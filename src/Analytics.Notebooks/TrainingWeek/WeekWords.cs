@@ -33,13 +33,13 @@ internal static class WeekWords
     public static string Sets(PlannedItem item)
         => Invariant($"{item.Scheme.Sets}\u2009\u00D7\u2009{item.Scheme.Repetitions}{(item.Exercise.IsUnilateral ? " a side" : "")}");
 
-    /// <summary>"at 80 to 85 %", "2 good ones left"; empty where speed ends the set.</summary>
+    /// <summary>"at 85 %, at least 2 good ones left", of a ramp "at 60 to 85 %"; empty where speed ends the set. The per cent is that of the load: only a ramp has two.</summary>
     public static string Effort(PlannedItem item)
     {
         var scheme = item.Scheme;
-        var left = scheme.Reserve is { } reserve ? Invariant($"{reserve:0.#} good ones left") : "";
+        var left = scheme.Reserve is { } reserve ? Invariant($"at least {reserve:0.#} good ones left") : "";
         if (item.Exercise.Basis.Kind != LoadBasisKind.Lift || scheme.MostPercent is not { } most) return left;
-        var low = scheme.LeastPercent ?? most;
+        var low = scheme.Kind == SchemeKind.Ramp ? scheme.LeastPercent ?? most : most;
         var percent = low < most ? Invariant($"at {low:0.#} to {most:0.#}\u2009%") : Invariant($"at {most:0.#}\u2009%");
         return left.Length > 0 ? $"{percent}, {left}" : percent;
     }

@@ -41,11 +41,11 @@ internal static class WhyBlock
             return item.Own is { } mine ? SessionSheet.Why(view.Week.Player(only.Id), mine) : item.Item.IsKept ? "fixed by the coach" : "what the kind of the day asks of all";
         if (item.Own is { } own)
             return new(own.ForNeed.Count == 0 ? "balanced default" : $"a need of {Words.Players(own.ForNeed.Count)}{(own.ByDefault.Count > 0 ? Invariant($"; balanced default of {own.ByDefault.Count} more") : "")}",
-                own.ForNeed.Count == 0 ? "" : string.Join(", ", own.ForNeed.Select(id => $"{view.Name(id)} {Sure(view, id, own.Quality)}")));
+                own.ForNeed.Count == 0 ? "" : string.Join(", ", own.ForNeed.Select(id => $"{view.Name(id)} {Sure(view, id, own.Item.Exercise)}")));
         var with = session.Players.Where(id => view.Week.Player(id).Needs.Any(n => n.IsNeed && n.IsServedBy(item.Item.Exercise))).ToList();
-        return new((item.Item.IsKept ? "fixed by the coach; " : "") + $"a {WeekWords.Kind(session.Kind)} day asks it of all", with.Count == 0 ? "" : $"a need of {Words.PlayersOf(with.Count, session.Players.Count)}: {string.Join(", ", with.Select(id => $"{view.Name(id)} {Sure(view, id, item.Item.Exercise.Quality)}"))}");
+        return new((item.Item.IsKept ? "fixed by the coach; " : "") + $"a {WeekWords.Kind(session.Kind)} day asks it of all", with.Count == 0 ? "" : $"a need of {Words.PlayersOf(with.Count, session.Players.Count)}: {string.Join(", ", with.Select(id => $"{view.Name(id)} {Sure(view, id, item.Item.Exercise)}"))}");
     }
 
-    private static string Sure(WeekView view, string id, TrainedQuality quality)
-        => view.Week.Player(id).Needs.FirstOrDefault(n => n.Quality == quality)?.Probability is { } p ? Words.Sure(p) : "";
+    private static string Sure(WeekView view, string id, Exercise exercise)
+        => view.Week.Player(id).Needs.FirstOrDefault(n => n.IsNeed && n.IsServedBy(exercise))?.Probability is { } p ? Words.Sure(p) : "";
 }

@@ -16,7 +16,7 @@ public sealed record ContactLimit(int Most, string Level, bool IsHeavy)
     /// <summary>Years from which a player counts as with much experience (our choice, no source).</summary>
     public const double MuchExperienceFrom = 3;
 
-    /// <summary>The limit of a player: the upper figure of the guide for his years of training, lowered where he is heavy. Unknown years count as none, an unknown body mass as not heavy.</summary>
+    /// <summary>The limit of a player: the upper figure of the guide for his years of training, lowered where he is heavy. Unknown years count as none, an unknown body mass as heavy.</summary>
     /// <param name="player">The player.</param>
     /// <param name="rules">The rules.</param>
     public static ContactLimit Of(PlanPlayer player, PlanRules rules)
@@ -37,13 +37,13 @@ public sealed record ContactLimit(int Most, string Level, bool IsHeavy)
         return (player.TrainingYears ?? 0) <= NoExperienceUpTo;
     }
 
-    /// <summary>Whether a player is above the body mass of the rule; an unknown one is not, and nobody is where the rule is off.</summary>
+    /// <summary>Whether a player is above the body mass of the rule; an unknown one counts as above it, and nobody is where the rule is off.</summary>
     /// <param name="player">The player.</param>
     /// <param name="rules">The rules.</param>
     public static bool IsHeavyPlayer(PlanPlayer player, PlanRules rules)
     {
         ArgumentNullException.ThrowIfNull(player);
         ArgumentNullException.ThrowIfNull(rules);
-        return rules.IsOn(RuleIds.HeavyPlayer) && player.BodyMass is { } mass && mass.Kilograms > rules.Value(RuleIds.HeavyPlayer);
+        return rules.IsOn(RuleIds.HeavyPlayer) && !(player.BodyMass?.Kilograms <= rules.Value(RuleIds.HeavyPlayer));
     }
 }

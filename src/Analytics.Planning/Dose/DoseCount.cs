@@ -32,6 +32,21 @@ public static class DoseCount
     }
 
     /// <summary>
+    /// Parts of the guide by zone that an exercise takes, of <see cref="ZoneGuide.Whole"/>; 0 for what is no weightlifting movement or names no per cent. The guide counts by
+    /// movement; movements that are nearly one (all cleans, snatches and pulls; all jerks and push presses) share one here (our choice, no source).
+    /// </summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="scheme">The scheme.</param>
+    /// <param name="table">Table for schemes that name only repetitions in reserve; the textbook's when null.</param>
+    public static int ZoneParts(Exercise exercise, SetScheme scheme, RepetitionTable? table = null)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(scheme);
+        return exercise is not { Pattern: MovementPattern.Weightlifting, Basis.Kind: LoadBasisKind.Lift } ? 0
+            : SetPercents.Of(scheme, table ?? RepetitionTables.Textbook).Percent.Where(p => p > 0).Sum(p => ZoneGuide.At(p).PartsPerRepetition) * scheme.Repetitions * Sides(exercise);
+    }
+
+    /// <summary>
     /// Hard sets of a loaded lift: those at or above the rule's share of the 1RM, set by set, so that a ramp counts from where it gets there; all of them where at
     /// most <see cref="HardReserve"/> repetitions are left at the end, but of a ramp with per cent only the top set. Counted by pattern.
     /// </summary>

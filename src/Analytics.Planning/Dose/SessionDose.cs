@@ -18,6 +18,8 @@ internal static class SessionDose
         => new[] { Minutes(session, rules), Contacts(player, session, rules) }.OfType<DoseLine>()
             .Concat(session.Items.Where(i => i.Exercise.Pattern == MovementPattern.Weightlifting && i.Exercise.Basis.Kind == LoadBasisKind.Lift)
                 .GroupBy(i => i.Exercise.Id).SelectMany(g => Movement([.. g], rules, table)))
+            .Concat(session.Items.Where(i => DoseCount.ZoneParts(i.Exercise, i.Scheme, table) > 0).GroupBy(i => i.Exercise.Quality).Where(g => g.Select(i => i.Exercise.Id).Distinct().Skip(1).Any())
+                .Select(g => Family(g.Key, [.. g], rules, table)))
             .Concat(session.Items.SelectMany(Timing))
             .Select(l => l with { Session = session.Slot });
 
@@ -44,7 +46,7 @@ internal static class SessionDose
             Amount = contacts,
             Limit = rules.IsOn(RuleIds.JumpContacts) ? limit.Most : null,
             Source = rules[RuleIds.JumpContacts].Source,
-            Note = limit.IsHeavy ? $"{limit.Level}, heavy player" : limit.Level,
+            Note = !limit.IsHeavy ? limit.Level : player.BodyMass is null ? $"{limit.Level}, body mass not known: as for a heavy player" : $"{limit.Level}, heavy player",
         };
     }
 
@@ -72,6 +74,18 @@ internal static class SessionDose
             yield return new() { Subject = name, What = "intensity index", Amount = index, Source = Zones, Note = index is null ? "not defined at 100 % and more" : null };
         }
     }
+
+    // Several movements that are nearly one share one guide.
+    private static DoseLine Family(TrainedQuality quality, IReadOnlyList<PlannedItem> items, PlanRules rules, RepetitionTable table) => new()
+    {
+        RuleId = RuleIds.ZoneRepetitions,
+        Subject = ZoneFamily.Name(quality),
+        What = "share of the guide, together",
+        Amount = 100.0 * items.Sum(i => DoseCount.ZoneParts(i.Exercise, i.Scheme, table)) / ZoneGuide.Whole,
+        Unit = "%",
+        Limit = rules.IsOn(RuleIds.ZoneRepetitions) ? 100 : null,
+        Source = SetScheme.CommonPractice,
+    };
 
     private static IEnumerable<DoseLine> Timing(PlannedItem item)
     {

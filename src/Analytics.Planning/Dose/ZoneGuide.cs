@@ -24,6 +24,12 @@ public sealed record ZoneGuide(double FromPercent, double ToPercent, int LeastPe
         new(90, double.PositiveInfinity, 1, 2, 7, 4, 10),
     ];
 
+    /// <summary>Parts that make a whole guide: every zone's most divides it, so that repetitions of several zones add up without rounding.</summary>
+    public const int Whole = 120;
+
+    /// <summary>Parts of the guide one repetition takes.</summary>
+    public int PartsPerRepetition => Whole / Most;
+
     /// <summary>The zone in words.</summary>
     public string Words => FromPercent <= 0 ? string.Create(CultureInfo.InvariantCulture, $"below {ToPercent:0} %")
         : double.IsPositiveInfinity(ToPercent) ? string.Create(CultureInfo.InvariantCulture, $"at {FromPercent:0} % and more")

@@ -84,14 +84,16 @@ public sealed class LoggedBases
         return Math.Abs(next - known.Kilograms) <= SameLoad ? Stay(coarse ?? AsTested) : new(said, new(next, day, text), text);
     }
 
-    /// <summary>A step up: at least the next weight where that is not too far; where it is, no step, with the reason.</summary>
+    /// <summary>A step up from the planned load, at least the next weight where that is not too far; where it is, no step, with the reason.</summary>
     private (double Kilograms, string? Coarse) Up(LoadableWeights weights, double planned, double start, double factor, double share)
     {
-        var next = start * factor;
-        if (weights.Down(Mass.FromKilograms(next * share)) is { } load && load.Kilograms > planned * (1 + SameLoad)) return (next, null);
         if (weights.All.FirstOrDefault(w => w.Kilograms > planned * (1 + SameLoad)) is not { Kilograms: > 0 } heavier) return (start, "no heavier weight is listed");
-        return heavier.Kilograms <= planned * (1 + MostSteps * (factor - 1)) + SameLoad ? (heavier.Kilograms / share, null)
-            : (start, string.Create(CultureInfo.InvariantCulture, $"the next weight, {LoadWords.Of(heavier, _stock.Unit)}, is {100 * (heavier.Kilograms / planned - 1):0} % up: repetitions first, then the load"));
+        if (heavier.Kilograms > planned * (1 + MostSteps * (factor - 1)) + SameLoad)
+            return (start, string.Create(CultureInfo.InvariantCulture, $"the next weight, {LoadWords.Of(heavier, _stock.Unit)}, is {100 * (heavier.Kilograms / planned - 1):0} % up: repetitions first, then the load"));
+        var stepped = Math.Max(heavier.Kilograms, weights.Down(Mass.FromKilograms(planned * factor))?.Kilograms ?? 0);
+        // What rounding took off the planned load must not come back on top of the step.
+        var next = start * factor;
+        return (weights.Down(Mass.FromKilograms(next * share))?.Kilograms == stepped ? next : stepped / share, null);
     }
 
     // Loads are rounded down: where the tests still give the planned load, the base is theirs, or rounding would take a little off every week.

@@ -19,7 +19,7 @@ internal static class BodyMassLoads
         if (exercise.Implement is not { } implement) return new() { Instead = $"the exercise names nothing to load; {text}" };
         var weights = LoadableWeights.Of(stock, implement);
         if (weights.Problem is { } problem) return new() { Instead = $"{problem}; {text}" };
-        if (weights.Down(wanted) is not { } load) return new() { Instead = $"the lightest {LoadWords.Lift(implement)} ({LoadWords.Of(weights.All[0], stock.Unit)}) is more than wanted: {text}" };
+        if (weights.Down(wanted) is not { } load) return new() { Instead = LoadWords.TooHeavy(implement, weights.All[0], stock.Unit) };
         return new() { Working = [.. Enumerable.Repeat(load, sets)], Notes = implement == "dumbbell" ? ["load of one hand"] : [] };
     }
 }

@@ -35,7 +35,7 @@ public sealed record ExerciseBase
     /// <summary>No load goes above it, kg; infinite where the estimate is not doubtful.</summary>
     public double CapKilograms => Test?.Test.Doubt is null ? double.PositiveInfinity : TestedKilograms;
 
-    /// <summary>The base: the exercise's own test, else the share of the basis lift's. An own test that says nothing today gives way to a basis lift that does. Where
+    /// <summary>The base: the exercise's own test, else the share of the basis lift's. An own test that says nothing today, or is old, gives way to a basis lift that does and is not. Where
     /// sessions were logged after the test, the 1RM stands where the log has put it; no test, no load, whatever was logged.</summary>
     /// <param name="player">The player.</param>
     /// <param name="exercise">An exercise with a lift as basis.</param>
@@ -54,8 +54,9 @@ public sealed record ExerciseBase
         var own = player.Maxima.GetValueOrDefault(exercise.Id) is { } test ? LoadBase.Of(test, today, rules) : null;
         var lift = exercise.Basis.Lift ?? exercise.Id;
         if (LoadBase.IsAddedWeight(own is null ? lift : exercise.Id)) return new() { Instead = "small steps by feel: weight added on body weight, per cent of it do not fit" };
-        if (own is { Gap: null }) return new() { Test = own };
         var other = lift != exercise.Id && player.Maxima.GetValueOrDefault(lift) is { } basis ? LoadBase.Of(basis, today, rules) : null;
+        // Two exercises that go by one lift must not be loaded from tests of different ages: the sheet would contradict itself.
+        if (own is { Gap: null } && !(own.IsOld && other is { Gap: null, IsOld: false, IsLowerSide: false })) return new() { Test = own };
         if (other is { Gap: null }) return new() { Test = other, Share = exercise.OwnMaximumPercent / 100, WorkedOutFrom = LoadWords.Lift(lift) };
         return new() { Instead = TestFirst(own ?? other, lift) };
     }

@@ -32,7 +32,7 @@ internal static class LiftLoads
         if (exercise.Implement is not { } implement) return None($"the exercise names nothing to load; {topText}");
         var weights = LoadableWeights.Of(stock, implement);
         if (weights.Problem is { } problem) return None($"{problem}; {topText}");
-        if (weights.Down(Mass.FromKilograms(Math.Min(top, known.CapKilograms))) is not { } heaviest) return None($"{Lightest(weights, implement, stock)} is more than wanted: {topText}");
+        if (weights.Down(Mass.FromKilograms(Math.Min(top, known.CapKilograms))) is not { } heaviest) return None(LoadWords.TooHeavy(implement, weights.All[0], stock.Unit));
 
         if (top > known.CapKilograms) notes.Add(known.WorkedOutFrom is { } held ? $"held at what the tested {held} is worth" : "held at what was lifted in a test");
         if (Math.Min(top, known.CapKilograms) > weights.All[^1].Kilograms + RoundingError)

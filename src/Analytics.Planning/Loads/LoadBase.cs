@@ -50,6 +50,9 @@ public sealed record LoadBase
     /// <summary>Why there is no base; null when there is.</summary>
     public BaseGap? Gap { get; private init; }
 
+    /// <summary>Whether the test is older than the rule has it, so that another test may say more.</summary>
+    public bool IsOld { get; private init; }
+
     /// <summary>Whether the lower side of the range is taken.</summary>
     public bool IsLowerSide => Reasons.Count > 0;
 
@@ -86,6 +89,7 @@ public sealed record LoadBase
         {
             Kilograms = reasons.Count > 0 ? low : test.Kilograms,
             Reasons = reasons,
+            IsOld = old,
             Remarks = (old && !rules.Refuses(RuleIds.TestOldAfter)) || expired ? [$"the test is {weeks}"] : [],
         };
     }

@@ -4,7 +4,11 @@ namespace Analytics.Planning.Needs;
 /// <param name="Group">Position group; null for all. That of a group goes before that for all.</param>
 /// <param name="MetricId">Identifier of the metric, as in docs/metrics.md.</param>
 /// <param name="Value">The value to reach, in the metric's catalogue unit: not above it where lower is better, else not below it.</param>
-public sealed record GroupTarget(string? Group, string MetricId, double Value);
+public sealed record GroupTarget(string? Group, string MetricId, double Value)
+{
+    /// <summary>What the coach wrote beside it; empty for nothing. Untrusted text: always escape.</summary>
+    public string Note { get; init; } = "";
+}
 
 /// <summary>The targets of a coach.</summary>
 public sealed class GroupTargets

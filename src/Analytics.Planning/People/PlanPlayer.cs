@@ -29,7 +29,7 @@ public sealed record PlanPlayer
     /// <summary>Where the log has put the loads of exercises since their tests, by exercise.</summary>
     public IReadOnlyDictionary<string, LoggedBase> Logged { get; init; } = new Dictionary<string, LoggedBase>();
 
-    /// <summary>What he needs, one entry a quality; what the tests cannot say is there with its reason.</summary>
+    /// <summary>What he needs, one entry a quality, of strength one for each half of the body tested; what the tests cannot say is there with its reason.</summary>
     public IReadOnlyList<QualityNeed> Needs { get; init; } = [];
 
     /// <summary>What he may not do.</summary>
@@ -45,6 +45,9 @@ public sealed record QualityNeed(TrainedQuality Quality, double? Probability, st
 {
     /// <summary>Half of the body the test that speaks is about: a weak squat asks for the legs.</summary>
     public BodyHalf Half { get; init; }
+
+    /// <summary>What it is of, in words: "maximal strength for the legs".</summary>
+    public string What => Quality.Name() + Half.Words();
 
     /// <summary>Whether an exercise serves it.</summary>
     /// <param name="exercise">The exercise.</param>

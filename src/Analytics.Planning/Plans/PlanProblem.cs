@@ -37,6 +37,12 @@ public sealed record PlanProblem
     /// <summary>Rules.</summary>
     public PlanRules Rules { get; init; } = PlanRules.Standard;
 
-    /// <summary>Earlier plan and choices of the coach for this week, and what was planned in the week before; rows of other weeks change nothing.</summary>
+    /// <summary>Sessions of the days around the week; they tell when what was planned for those days begins.</summary>
+    public IReadOnlyList<SessionSlot> SessionsAround { get; init; } = [];
+
+    /// <summary>
+    /// Earlier plan and choices of the coach for this week, and what is planned for the weeks before and after: rest is counted from it, and the week before is not
+    /// repeated for nothing.
+    /// </summary>
     public IReadOnlyList<EarlierChoice> Earlier { get; init; } = [];
 }

@@ -1,3 +1,4 @@
+using Analytics.Planning.Weeks;
 using Analytics.Planning.Exercises;
 
 namespace Analytics.Planning.Plans;
@@ -30,7 +31,14 @@ public sealed record RuleFlag(string RuleId, string Subject, string Text);
 /// <param name="Probability">Probability that he is below the target.</param>
 /// <param name="OwnSets">Sets of own work for it in the week.</param>
 /// <param name="Reason">Why there are none; null when there are.</param>
-public sealed record ServedNeed(string AthleteId, TrainedQuality Quality, double Probability, int OwnSets, string? Reason);
+public sealed record ServedNeed(string AthleteId, TrainedQuality Quality, double Probability, int OwnSets, string? Reason)
+{
+    /// <summary>Half of the body it is about.</summary>
+    public BodyHalf Half { get; init; }
+
+    /// <summary>What it is of, in words: "maximal strength for the legs".</summary>
+    public string What => Quality.Name() + Half.Words();
+}
 
 /// <summary>The plan of a week.</summary>
 public sealed record WeekPlan

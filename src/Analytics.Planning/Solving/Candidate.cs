@@ -16,6 +16,9 @@ internal sealed record Candidate(Exercise Exercise, SetScheme Scheme, Exercise? 
     /// <summary>Ground contacts.</summary>
     public int Contacts { get; } = DoseCount.Contacts(Exercise, Scheme, Partner);
 
+    /// <summary>Parts of the guide by zone.</summary>
+    public int ZoneParts { get; } = DoseCount.ZoneParts(Exercise, Scheme);
+
     /// <summary>Part of the session.</summary>
     public int Part => Exercise.Quality.PartOfSession();
 

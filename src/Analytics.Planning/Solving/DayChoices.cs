@@ -17,7 +17,7 @@ internal static class DayChoices
             var kindRefuses = week.Problem.Rules.Refuses(RuleIds.DayDemands);
             if (isOffKind && !((week.Rules.Explain || !kindRefuses) && KeptConstraints.Names(week.Problem, day, candidate))) continue;
 
-            var refused = StaticRules.Refusing(week.Problem, day, candidate).ToList();
+            var refused = StaticRules.Refusing(week.Problem, day, candidate).Concat(RestAround.Refusing(week, day, candidate)).ToList();
             if (isOffKind && week.Problem.Rules.IsOn(RuleIds.DayDemands)) refused.Add(DemandConstraints.Rule(day, demand, candidate.Exercise));
             var final = refused.Where(r => week.Problem.Rules.Refuses(r.RuleId)).ToList();
             if (final.Count > 0 && !week.Rules.Explain)

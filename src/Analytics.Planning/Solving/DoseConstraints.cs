@@ -1,12 +1,13 @@
 using System.Globalization;
-using Analytics.Planning.Plans;
+using Analytics.Planning.Dose;
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Plans;
 using Analytics.Planning.Rules;
 using Google.OrTools.Sat;
 
 namespace Analytics.Planning.Solving;
 
-/// <summary>Ground contacts of a session and hard sets of a week.</summary>
+/// <summary>Ground contacts and weightlifting repetitions of a session, hard sets of a week.</summary>
 internal static class DoseConstraints
 {
     public static void Add(WeekModel week)
@@ -14,28 +15,41 @@ internal static class DoseConstraints
         var rules = week.Problem.Rules;
         if (rules.IsOn(RuleIds.JumpContacts))
             foreach (var day in week.Days) Contacts(week, day);
+        if (rules.IsOn(RuleIds.ZoneRepetitions))
+            foreach (var day in week.Days) Zones(week, day);
         if (!rules.IsOn(RuleIds.HardSets)) return;
         for (var u = 0; u < week.Units.Count; u++)
             foreach (var pattern in MovementPatterns.All) HardSets(week, u, pattern);
     }
 
-    // Each player does one own work at most, so each is added alone to what all do.
     private static void Contacts(WeekModel week, UnitDay day)
     {
         var most = day.Unit.MostContacts(week.Problem.Rules);
-        var rule = new RuleAtPlace(RuleIds.JumpContacts, $"{PlaceTexts.Session(day.Slot)}, {day.Unit.Label}",
-            string.Create(CultureInfo.InvariantCulture, $"at most {most} ground contacts for {day.Unit.Label} on {PlaceTexts.Session(day.Slot)}"));
-        var shared = day.Shared.Where(c => c.Candidate.Contacts > 0).ToList();
+        AtMost(week, day, c => c.Contacts, most, new(RuleIds.JumpContacts, $"{PlaceTexts.Session(day.Slot)}, {day.Unit.Label}",
+            string.Create(CultureInfo.InvariantCulture, $"at most {most} ground contacts for {day.Unit.Label} on {PlaceTexts.Session(day.Slot)}")));
+    }
+
+    private static void Zones(WeekModel week, UnitDay day)
+    {
+        foreach (var quality in day.All.Where(c => c.Candidate.ZoneParts > 0).Select(c => c.Candidate.Exercise.Quality).Distinct().Order())
+            AtMost(week, day, c => c.Exercise.Quality == quality ? c.ZoneParts : 0, ZoneGuide.Whole,
+                new(RuleIds.ZoneRepetitions, $"{PlaceTexts.Session(day.Slot)}, {ZoneFamily.Name(quality)}", $"{ZoneFamily.Name(quality)} on {PlaceTexts.Session(day.Slot)} together no more than the guide has for one"));
+    }
+
+    // Each player does one own work at most, so each is added alone to what all do.
+    private static void AtMost(WeekModel week, UnitDay day, Func<Candidate, int> amount, int most, RuleAtPlace rule)
+    {
+        var shared = day.Shared.Where(c => amount(c.Candidate) > 0).ToList();
         LinearExpr Sum(Choice? own)
         {
             var sum = LinearExpr.NewBuilder();
-            foreach (var choice in shared) sum.AddTerm(choice.Chosen, choice.Candidate.Contacts);
-            if (own is not null) sum.AddTerm(own.Chosen, own.Candidate.Contacts);
+            foreach (var choice in shared) sum.AddTerm(choice.Chosen, amount(choice.Candidate));
+            if (own is not null) sum.AddTerm(own.Chosen, amount(own.Candidate));
             return sum;
         }
 
-        if (shared.Sum(c => c.Candidate.Contacts) > most) week.Rules.Hold(week.Model.Add(Sum(null) <= most), rule);
-        foreach (var own in day.Own.Values.SelectMany(o => o).Where(c => c.Candidate.Contacts > 0)) week.Rules.Hold(week.Model.Add(Sum(own) <= most), rule);
+        if (shared.Sum(c => amount(c.Candidate)) > most) week.Rules.Hold(week.Model.Add(Sum(null) <= most), rule);
+        foreach (var own in day.Own.Values.SelectMany(o => o).Where(c => amount(c.Candidate) > 0)) week.Rules.Hold(week.Model.Add(Sum(own) <= most), rule);
     }
 
     private static void HardSets(WeekModel week, int unit, MovementPattern pattern)

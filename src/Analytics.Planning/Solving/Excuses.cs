@@ -23,7 +23,7 @@ internal static class Excuses
 
     private static int Allowed(PlanProblem problem, PlanPlayer player, UnitDay day, DayDemand demand)
         => problem.Exercises.All.Count(e => demand.Concerns(e) && !player.Restrictions.Any(r => r.Forbids(e, day.Slot.Date)) && IsThere(problem, e, day)
-            && (!problem.Rules.Refuses(RuleIds.Prerequisites) || Prerequisite.Lacks(player, e) is null));
+            && (!problem.Rules.Refuses(RuleIds.Prerequisites) || Prerequisite.Lacks(player, e, problem.Rules, day.Slot.Date) is null));
 
     private static bool IsThere(PlanProblem problem, Exercise exercise, UnitDay day)
         => !problem.Rules.Refuses(RuleIds.StationPlaces) || exercise.Stations.All(s => StaticRules.RoomOf(problem, day.Slot)?.Places(s) > 0);

@@ -27,7 +27,7 @@ internal static class LeftOutReasons
         if (rules.TrueForAll(r => r.RuleId == RuleIds.Prerequisites))
         {
             var lacking = StaticRules.Lacking(week.Problem, day, exercise);
-            return string.Create(CultureInfo.InvariantCulture, $"{lacking.Count} of {day.Unit.Players.Count} lack what it asks ({Prerequisite.Lacks(lacking[0], exercise)})");
+            return string.Create(CultureInfo.InvariantCulture, $"{lacking.Count} of {day.Unit.Players.Count} lack what it asks ({Prerequisite.Lacks(lacking[0], exercise, week.Problem.Rules, day.Slot.Date)})");
         }
 
         return string.Join("; ", rules.Select(r => r.Text).Distinct().Take(2));

@@ -11,7 +11,7 @@ internal static class NeedsServed
         {
             var mine = sessions.Where(s => s.Players.Contains(p.Id)).ToList();
             var sets = mine.SelectMany(s => s.Own).Where(o => n.IsServedBy(o.Item.Exercise) && (o.ForNeed.Contains(p.Id) || o.ByDefault.Contains(p.Id))).Sum(o => o.Item.Scheme.Sets);
-            return new ServedNeed(p.Id, n.Quality, n.Probability ?? 0, sets, sets > 0 ? null : Reason(problem, mine, p, n));
+            return new ServedNeed(p.Id, n.Quality, n.Probability ?? 0, sets, sets > 0 ? null : Reason(problem, mine, p, n)) { Half = n.Half };
         }))];
 
     private static string Reason(PlanProblem problem, List<UnitSession> mine, PlanPlayer player, QualityNeed need)

@@ -58,10 +58,13 @@ public static class PlanCheck
             var contacts = items.Sum(i => i.Contacts);
             var limit = ContactLimit.Of(player, rules);
             if (contacts > limit.Most) yield return new(RuleIds.JumpContacts, where, Invariant($"{contacts} ground contacts, at most {limit.Most}"));
+            foreach (var family in items.GroupBy(i => i.Exercise.Quality))
+                if (family.Sum(i => DoseCount.ZoneParts(i.Exercise, i.Scheme)) is var parts && parts > ZoneGuide.Whole)
+                    yield return new(RuleIds.ZoneRepetitions, where, Invariant($"{ZoneFamily.Name(family.Key)} take {100.0 * parts / ZoneGuide.Whole:0} % of the guide for one movement"));
             foreach (var exercise in items.SelectMany(i => i.Partner is null ? new[] { i.Exercise } : [i.Exercise, i.Partner]))
             {
                 if (player.Restrictions.Any(r => r.Forbids(exercise, session.Slot.Date))) yield return new(RuleIds.Restrictions, where, $"{exercise.Name} is out for him");
-                if (Prerequisite.Lacks(player, exercise) is { } lacks) yield return new(RuleIds.Prerequisites, where, $"{exercise.Name}: {lacks}");
+                if (Prerequisite.Lacks(player, exercise, rules, session.Slot.Date) is { } lacks) yield return new(RuleIds.Prerequisites, where, $"{exercise.Name}: {lacks}");
             }
 
             if (items.Any(i => DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy)) && problem.Games.FirstOrDefault(g => Hours.Between(session.Slot, g) < rules.Value(RuleIds.GameGap)) is { } game)
@@ -70,8 +73,8 @@ public static class PlanCheck
                 yield return new(RuleIds.SessionOrder, where, "jumps and sprints after heavier work");
         }
 
-        foreach (var flag in Gaps(rules, RuleIds.HeavyLowerGap, player, mine, i => i.Exercise.Pattern.IsLowerBody() && DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy))) yield return flag;
-        foreach (var flag in Gaps(rules, RuleIds.HighImpactGap, player, mine, i => i.Exercise.Impact == Impact.High || i.Partner?.Impact == Impact.High)) yield return flag;
+        foreach (var flag in Gaps(problem, RuleIds.HeavyLowerGap, player, mine, i => i.Exercise.Pattern.IsLowerBody() && DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy), w => w.IsHeavyLower)) yield return flag;
+        foreach (var flag in Gaps(problem, RuleIds.HighImpactGap, player, mine, i => i.Exercise.Impact == Impact.High || i.Partner?.Impact == Impact.High, w => w.IsHighImpact)) yield return flag;
         foreach (var exercise in mine.SelectMany(m => m.Items).GroupBy(i => i.Exercise.Id).Where(g => g.Count() > rules.Value(RuleIds.ExerciseTimes)))
             yield return new(RuleIds.ExerciseTimes, player.Name, Invariant($"{exercise.First().Exercise.Name} {exercise.Count()} times"));
         foreach (var pattern in mine.SelectMany(m => m.Items).GroupBy(i => i.Exercise.Pattern))
@@ -79,9 +82,14 @@ public static class PlanCheck
                 yield return new(RuleIds.HardSets, player.Name, Invariant($"{sets} hard sets of {pattern.Key.Name()}, at most {rules.Value(RuleIds.HardSets):0}"));
     }
 
-    private static IEnumerable<RuleFlag> Gaps(PlanRules rules, string ruleId, PlanPlayer player, List<(UnitSession Session, IReadOnlyList<PlannedItem> Items)> mine, Func<PlannedItem, bool> counts)
+    private static IEnumerable<RuleFlag> Gaps(PlanProblem problem, string ruleId, PlanPlayer player, List<(UnitSession Session, IReadOnlyList<PlannedItem> Items)> mine, Func<PlannedItem, bool> counts, Func<WorkAround, bool> countsAround)
     {
+        var rules = problem.Rules;
         var with = mine.Where(m => m.Items.Any(counts)).Select(m => m.Session.Slot).ToList();
+        foreach (var around in WorkAround.Of(problem).Where(w => countsAround(w) && (w.Row.AthleteId ?? player.Id) == player.Id && (w.Row.Group ?? player.Group) == player.Group))
+            foreach (var slot in with)
+                if (Hours.Between(slot.Date, slot.Start, around.Row.Date, around.Start) is var apart && apart < rules.Value(ruleId))
+                    yield return new(ruleId, player.Name, Invariant($"{PlaceTexts.Session(slot)} and what was planned on {PlaceTexts.Day(around.Row.Date)} are {apart:0} h apart, {rules.Value(ruleId):0} h asked"));
         for (var i = 0; i < with.Count; i++)
             for (var j = i + 1; j < with.Count; j++)
                 if (Hours.Between(with[i], with[j]) is var hours && hours < rules.Value(ruleId))

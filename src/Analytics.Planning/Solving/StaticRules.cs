@@ -36,7 +36,7 @@ internal static class StaticRules
 
     /// <summary>Players of the unit who lack what an exercise asks for.</summary>
     public static IReadOnlyList<PlanPlayer> Lacking(PlanProblem problem, UnitDay day, Exercise exercise)
-        => problem.Rules.IsOn(RuleIds.Prerequisites) ? [.. day.Unit.Players.Where(p => Prerequisite.Lacks(p, exercise) is not null)] : [];
+        => problem.Rules.IsOn(RuleIds.Prerequisites) ? [.. day.Unit.Players.Where(p => Prerequisite.Lacks(p, exercise, problem.Rules, day.Slot.Date) is not null)] : [];
 
     public static RuleAtPlace PrerequisiteRule(Exercise exercise) => new(RuleIds.Prerequisites, exercise.Name, $"what {exercise.Name} asks of a player");
 

@@ -12,6 +12,7 @@ internal sealed class WeekModel
         Model = new CpModel();
         Rules = new RuleSwitches(Model, problem.Rules, explain);
         Units = units;
+        Around = WorkAround.Of(problem);
     }
 
     public PlanProblem Problem { get; }
@@ -21,6 +22,9 @@ internal sealed class WeekModel
     public RuleSwitches Rules { get; }
 
     public IReadOnlyList<TrainingUnit> Units { get; }
+
+    /// <summary>Work of earlier plans on days near the week.</summary>
+    public IReadOnlyList<WorkAround> Around { get; }
 
     /// <summary>Units in their sessions, by session and unit.</summary>
     public List<UnitDay> Days { get; } = [];

@@ -1,4 +1,5 @@
 using Analytics.Planning.Exercises;
+using Analytics.Planning.Loads;
 using Analytics.Planning.People;
 using Analytics.Planning.Plans;
 using Analytics.Planning.Weeks;
@@ -33,6 +34,9 @@ internal static class WeekObjective
     /// <summary>A quality that is the default once in the week.</summary>
     public const int DefaultQuality = 150;
 
+    /// <summary>A default of a quality that somebody of the group needs: who does not need it then does as much of it as who does.</summary>
+    public const int DefaultOfANeed = 120;
+
     /// <summary>A pattern that comes in the week.</summary>
     public const int NewPattern = 60;
 
@@ -47,6 +51,15 @@ internal static class WeekObjective
 
     /// <summary>A pattern that comes in a session, once however often.</summary>
     public const int PatternOfDay = 30;
+
+    /// <summary>A squat on two legs, and a press with both arms, with the bar, on a day of strength that is not to be light.</summary>
+    public const int MainLift = 250;
+
+    /// <summary>Such a lift as own work.</summary>
+    public const int OwnMainLift = 90;
+
+    /// <summary>A second weightlifting movement of one family in a session: two cleans that are nearly one.</summary>
+    public const int SecondOfFamily = 150;
 
     /// <summary>An exercise whose load is not known of anybody.</summary>
     public const int UnknownLoad = 150;
@@ -84,7 +97,12 @@ internal static class WeekObjective
         foreach (var choice in day.Own.Values.SelectMany(o => o)) sum.AddTerm(choice.Chosen, candidate: choice.Candidate, day);
         foreach (var pattern in day.Shared.GroupBy(c => c.Candidate.Exercise.Pattern))
             sum.AddTerm(week.Reached([.. pattern.Select(c => c.Chosen)], $"pattern {pattern.Key} {day}"), PatternOfDay);
+        foreach (var family in day.Shared.Where(c => c.Candidate.ZoneParts > 0).GroupBy(c => c.Candidate.Exercise.Quality))
+            sum.AddTerm(Second(week, [.. family.Select(c => c.Chosen)], $"second {family.Key} {day}"), -SecondOfFamily);
+        foreach (var main in day.Shared.Where(c => IsMainLift(day, c.Candidate)).GroupBy(c => c.Candidate.Exercise.Pattern))
+            sum.AddTerm(week.Reached([.. main.Select(c => c.Chosen)], $"main {main.Key} {day}"), MainLift);
         if (day.HasOwn is not null) sum.AddTerm(day.HasOwn, OwnWork);
+        foreach (var (quality, isDefault) in day.Default.Where(d => day.Unit.Players.Any(p => p.Needs.Any(n => n.IsNeed && n.Quality == d.Key)))) sum.AddTerm(isDefault, -DefaultOfANeed);
         foreach (var (id, own) in day.OwnOf)
             foreach (var need in day.Unit.Players.First(p => p.Id == id).Needs.Where(n => n.IsNeed && own.ContainsKey(n.Quality)))
                 sum.AddTerm(Serves(week, day, own[need.Quality], need), (int)Math.Round(OwnNeed * (need.Probability ?? 0)));
@@ -96,16 +114,28 @@ internal static class WeekObjective
         => problem.Earlier.Any(e => e.Force != ChoiceForce.Never && !e.IsOwnWork && e.Group == day.Unit.Group && EarlierRows.IsAbout(problem, e, day.Slot, day.Unit.Group, later: 7) && e.ExerciseId == candidate.Exercise.Id);
 
     private static void AddTerm(this LinearExprBuilder sum, BoolVar chosen, Candidate candidate, UnitDay day)
-        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate));
+        => sum.AddTerm(chosen, Math.Min(candidate.Scheme.Sets, SetsThatCount) * SharedSet + Liking(day, candidate) + (IsMainLift(day, candidate) ? OwnMainLift : 0));
+
+    private static bool IsMainLift(UnitDay day, Candidate candidate)
+        => candidate.Exercise is { Quality: TrainedQuality.MaximalStrength, IsUnilateral: false, Implement: LoadableWeights.Barbell, Pattern: MovementPattern.Squat or MovementPattern.Push }
+            && day.Kind.Of(candidate.Exercise) is { MostPercent: null };
 
     // A weak squat is not served by a press: only an exercise for the half of the body the need is about counts.
     private static BoolVar Serves(WeekModel week, UnitDay day, BoolVar takes, QualityNeed need)
     {
         if (need.Half == BodyHalf.Any) return takes;
-        var serves = week.Model.NewBoolVar($"serves {takes.Name()}");
+        var serves = week.Model.NewBoolVar($"serves {takes.Name()} {need.Half}");
         week.Model.AddImplication(serves, takes);
         week.Model.Add(LinearExpr.Sum(day.Own[need.Quality].Where(c => need.IsServedBy(c.Candidate.Exercise)).Select(c => c.Chosen)) >= serves);
         return serves;
+    }
+
+    // How many come beyond the first.
+    private static IntVar Second(WeekModel week, IReadOnlyList<BoolVar> choices, string name)
+    {
+        var more = week.Model.NewIntVar(0, choices.Count, name);
+        week.Model.Add(LinearExpr.Sum(choices) <= more + 1);
+        return more;
     }
 
     private static int Liking(UnitDay day, Candidate candidate)

@@ -16,6 +16,14 @@ public enum BodyHalf
     Upper,
 }
 
+/// <summary>Halves of the body in words.</summary>
+public static class BodyHalves
+{
+    /// <summary>" for the legs", " for the upper body"; empty for either.</summary>
+    /// <param name="half">The half.</param>
+    public static string Words(this BodyHalf half) => half switch { BodyHalf.Lower => " for the legs", BodyHalf.Upper => " for the upper body", _ => "" };
+}
+
 /// <summary>What a training day of a kind asks of one quality, or of one half of the body in it.</summary>
 /// <param name="Quality">The quality.</param>
 /// <param name="Least">Fewest exercises of it in the shared part.</param>
@@ -33,7 +41,7 @@ public sealed record DayDemand(TrainedQuality Quality, int Least, int Most, bool
     public double? MostPercent { get; init; }
 
     /// <summary>What it is of, in words: "maximal strength for the legs".</summary>
-    public string What => Quality.Name() + Half switch { BodyHalf.Lower => " for the legs", BodyHalf.Upper => " for the upper body", _ => "" };
+    public string What => Quality.Name() + Half.Words();
 
     /// <summary>How many, in words: "1 exercise", "1 to 2 exercises".</summary>
     public string Count => Least == Most ? string.Create(CultureInfo.InvariantCulture, $"{Most} {(Most == 1 ? "exercise" : "exercises")}")

@@ -24,6 +24,12 @@ internal static class ExampleTraining
             P003,2026-02-02,2026-02-15,sprint+jump,hamstring
 
             """),
+        (Of("targets.csv"), """
+            group,metric,value,unit,note
+            Offensive line,back_squat_1rm,500,lb,by the first game
+            ,sprint_10yd,1.85,s,
+
+            """),
         (Of("plan.csv"), """
             date,group,athlete_id,exercise,scheme,part,keep,sets,repetitions,load_lb
             2026-01-26,Offensive line,,front_squat,strength_4x3_85,shared,keep,,,

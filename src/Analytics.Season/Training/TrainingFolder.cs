@@ -12,7 +12,7 @@ internal sealed class TrainingFolder
     public const string Name = "training";
 
     /// <summary>Names of its files without ending, in the order they are read: each may name what stands in those before it.</summary>
-    public static readonly IReadOnlyList<string> Files = ["exercises", "schemes", "day-kinds", "week-shapes", "rules", "rooms", "weights", "calendar", "restrictions", "plan"];
+    public static readonly IReadOnlyList<string> Files = ["exercises", "schemes", "day-kinds", "week-shapes", "rules", "rooms", "weights", "calendar", "restrictions", "targets", "plan"];
 
     private readonly SeasonIntake intake;
     private readonly Dictionary<string, List<FolderEntry>> byName = new(StringComparer.OrdinalIgnoreCase);

@@ -31,11 +31,12 @@ internal sealed class TrainingReader(SeasonIntake intake, SeasonSettings setting
         List<string> groups = [.. squad.All.Select(a => a.Group).Where(g => g.Length > 0).Distinct()];
         var (sessions, games) = CalendarReader.Read(intake, Listed(folder, "calendar"), new CalendarWords(settings, kindIds, [.. rooms.Select(r => r.Id)], groups));
         var restrictions = RestrictionsReader.Read(intake, Listed(folder, "restrictions"), squad, exercises);
+        var targets = TargetsReader.Read(intake, Listed(folder, "targets"), groups);
         var earlier = PlanReader.Read(intake, Listed(folder, "plan"), new PlanNames(settings, squad, groups, exercises, [.. schemes.Select(s => s.Id)]));
         var read = new TrainingSettings
         {
             Exercises = exercises, Schemes = schemes, Kinds = kinds, Shapes = shapes, Rules = rules, Sessions = sessions, Games = games, Rooms = rooms, Weights = weights,
-            Restrictions = restrictions, Earlier = earlier, OwnFiles = own,
+            Restrictions = restrictions, Targets = targets, Earlier = earlier, OwnFiles = own,
         };
         TrainingRemarks.Add(intake, folder, read, shipped, tested);
         return read;

@@ -50,12 +50,27 @@ public sealed class WhoTrainsTests
     }
 
     [Fact]
-    public void Of_Limited_IsPlannedAndFlagged()
+    public void Of_LimitedWithNothingListed_DoesNothingOnThoseDays()
     {
         var squad = Read("P01;2026-03-10;2026-03-12;limited\nP02;2026-03-09;2026-03-10;injured\nP02;2026-03-11;2026-03-20;limited\n");
         Assert.Equal(12, squad.Players.Count);
-        Assert.Equal(["limited from 10 March to 12 March: medical staff say first what he may do", "limited from 11 March to 20 March: medical staff say first what he may do"], squad.Limited.Select(l => l.Reason));
+        const string Wait = ": nothing is planned for him until medical staff have listed in training/restrictions.csv what is out";
+        Assert.Equal(["limited from 10 March to 12 March" + Wait, "limited from 11 March to 20 March" + Wait], squad.Limited.Select(l => l.Reason));
         Assert.Equal(["P02"], squad.PartlyOut.Select(o => o.AthleteId));
+        Assert.Equal([11], squad.Players[0].Restrictions.Where(r => r.IsEverything).Select(r => r.From.Day));
+        Assert.Equal([9, 11, 13], squad.Players[1].Restrictions.Where(r => r.IsEverything).Select(r => r.From.Day));
+    }
+
+    // What staff have listed as out leaves the rest in, on the days it is for.
+    [Fact]
+    public void Of_LimitedWithRestrictionsListed_DoesWhatTheyLeave()
+    {
+        var jumps = new Restriction { AthleteId = "P01", From = s_monday, To = s_monday.AddDays(2), Pattern = MovementPattern.Jump };
+        var squad = Read("P01;2026-03-09;2026-03-12;limited\nP02;2026-03-11;2026-03-14;limited\n", jumps, jumps with { AthleteId = "P02" });
+        Assert.Equal("limited from 9 March to 12 March: planned with what the restrictions listed leave; medical staff say first whether that is all", squad.Limited[0].Reason);
+        Assert.Same(jumps, Assert.Single(squad.Players[0].Restrictions));
+        Assert.Equal("limited from 11 March to 14 March: nothing is planned on days for which training/restrictions.csv lists nothing; medical staff say first what he may do", squad.Limited[1].Reason);
+        Assert.Equal([13], squad.Players[1].Restrictions.Where(r => r.IsEverything).Select(r => r.From.Day));
     }
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class ContactLimitTests
     }
 
     [Fact]
-    public void UnknownBodyMass_IsNotHeavy() => Assert.Equal(140, ContactLimit.Of(Made.Player() with { BodyMass = null }, PlanRules.Standard).Most);
+    public void UnknownBodyMass_TakesTheCarefulSide() => Assert.Equal(105, ContactLimit.Of(Made.Player() with { BodyMass = null }, PlanRules.Standard).Most);
 
     [Fact]
     public void HeavyRuleOff_LowersNothing()

@@ -38,14 +38,17 @@ public sealed class DoseSheetTests
     }
 
     [Fact]
-    public void OneMovementTwice_IsSummed_TwoMovementsAreNot()
+    public void OneMovementTwice_IsSummed_TwoMovementsShareTheGuide()
     {
         var item = Made.Item(Made.Clean, Made.Sets(5, 3, 75));
         var twice = Lines(item, item).Single(l => l.RuleId == RuleIds.ZoneRepetitions);
         Assert.Equal(30, twice.Amount);
         Assert.False(twice.IsWithin);
         var other = Made.Item(Made.Lift("hang_clean", MovementPattern.Weightlifting, TrainedQuality.ExplosivePower), Made.Sets(5, 3, 75));
-        Assert.Equal([15.0, 15], Lines(item, other).Where(l => l.RuleId == RuleIds.ZoneRepetitions).Select(l => l.Amount!.Value));
+        // 15 of at most 24, twice: 5/8 and 5/8 of the guide.
+        var lines = Lines(item, other).Where(l => l.RuleId == RuleIds.ZoneRepetitions).ToList();
+        Assert.Equal([(15.0, true), (15, true), (125, false)], lines.Select(l => (l.Amount!.Value, l.IsWithin!.Value)));
+        Assert.Equal(("cleans, snatches and pulls", "%"), (lines[2].Subject, lines[2].Unit));
     }
 
     [Fact]

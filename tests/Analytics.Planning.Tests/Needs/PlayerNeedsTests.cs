@@ -20,6 +20,10 @@ public class PlayerNeedsTests
 
     private static PlayerTest Squat(int place, DateOnly? date = null) => Of("back_squat_1rm", Quality.MaximalStrength, place, date);
 
+    private static PlayerTest Jump(int place, DateOnly? date = null) => Of("cmj_height", Quality.ExplosivePower, place, date);
+
+    private static PlayerTest Clean(int place, DateOnly? date = null) => Of("power_clean_1rm", Quality.ExplosivePower, place, date);
+
     private static PlayerTest Bench(int place, DateOnly? date = null) => Of("bench_press_1rm", Quality.MaximalStrength, place, date);
 
     [Fact]
@@ -64,18 +68,31 @@ public class PlayerNeedsTests
     public void Of_AnotherTestOfTheQualityIsNotBehind_CannotSay()
     {
         // The fourth of seven is at the middle: 0.30895 behind.
-        var need = Need(TrainedQuality.MaximalStrength, [Bench(4), Squat(1)]);
+        var need = Need(TrainedQuality.ExplosivePower, [Clean(4), Jump(1)]);
         Assert.Equal((null, false), (need.Probability, need.IsNeed));
-        Assert.StartsWith("cannot say: tests disagree: test back_squat_1rm 10.0 kg", need.Reason, StringComparison.Ordinal);
-        Assert.Contains("test bench_press_1rm 40.0 kg on 2 March 2026: 31 % likely", need.Reason, StringComparison.Ordinal);
+        Assert.StartsWith("cannot say: tests disagree: test cmj_height 10.0 kg", need.Reason, StringComparison.Ordinal);
+        Assert.Contains("test power_clean_1rm 40.0 kg on 2 March 2026: 31 % likely", need.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Of_AnotherTestLessSurelyBehind_DoesNotObject() => Assert.True(Need(TrainedQuality.MaximalStrength, [Squat(1), Bench(3)]).IsNeed);
+    public void Of_AnotherTestLessSurelyBehind_DoesNotObject() => Assert.True(Need(TrainedQuality.ExplosivePower, [Jump(1), Clean(3)]).IsNeed);
 
     // The first test speaks: that the second says "behind" makes no need.
     [Fact]
-    public void Of_OnlyALaterTestIsBehind_IsNoNeed() => Assert.False(Need(TrainedQuality.MaximalStrength, [Squat(4), Bench(1)]).IsNeed);
+    public void Of_OnlyALaterTestIsBehind_IsNoNeed() => Assert.False(Need(TrainedQuality.ExplosivePower, [Jump(4), Clean(1)]).IsNeed);
+
+    // A good bench says nothing about a weak squat, nor a good squat about a weak bench: each half of the body has an entry of its own.
+    [Theory]
+    [InlineData(1, 7, true, false)]
+    [InlineData(7, 1, false, true)]
+    [InlineData(1, 1, true, true)]
+    public void Of_SquatAndBench_AreJudgedEachForItself(int squat, int bench, bool legs, bool upper)
+    {
+        var strength = PlayerNeeds.Of("Line", [Bench(bench), Squat(squat)], s_week, PlanRules.Standard, GroupTargets.None).Where(n => n.Quality == TrainedQuality.MaximalStrength).ToList();
+        Assert.Equal([("maximal strength for the legs", legs), ("maximal strength for the upper body", upper)], strength.Select(n => (n.What, n.IsNeed)));
+        Assert.StartsWith("test back_squat_1rm", strength[0].Reason, StringComparison.Ordinal);
+        Assert.StartsWith("test bench_press_1rm", strength[1].Reason, StringComparison.Ordinal);
+    }
 
     // A good top speed does not speak against a slow start: two tested qualities that one kind of work serves.
     [Fact]
@@ -108,8 +125,8 @@ public class PlayerNeedsTests
     public void Of_ExpiredTest_NeitherSpeaksNorObjects()
     {
         var today = new DateOnly(2026, 9, 1);
-        Assert.True(Need(TrainedQuality.MaximalStrength, [Squat(4), Bench(1, new(2026, 8, 3))], today: today).IsNeed);
-        Assert.True(Need(TrainedQuality.MaximalStrength, [Squat(1, new(2026, 8, 3)), Bench(4)], today: today).IsNeed);
+        Assert.True(Need(TrainedQuality.ExplosivePower, [Jump(4), Clean(1, new(2026, 8, 3))], today: today).IsNeed);
+        Assert.True(Need(TrainedQuality.ExplosivePower, [Jump(1, new(2026, 8, 3)), Clean(4)], today: today).IsNeed);
         Assert.True(Need(TrainedQuality.MaximalStrength, [Squat(1)], Rule(RuleIds.TestExpiresAfter, handling: RuleHandling.Off), today: today).IsNeed);
     }
 
@@ -125,7 +142,8 @@ public class PlayerNeedsTests
         var noisy = Of("back_squat_1rm", Quality.MaximalStrength, 1, error: new(null, 50, "key"));
         Assert.Contains("no more than test error explains", Need(TrainedQuality.MaximalStrength, [noisy]).Reason, StringComparison.Ordinal);
         // A second test that can be compared speaks in its place.
-        Assert.True(Need(TrainedQuality.MaximalStrength, [alone, Bench(1)]).IsNeed);
+        var jump = Jump(1) with { Standing = null, Reason = "measured by reach; the squad by mat" };
+        Assert.True(Need(TrainedQuality.ExplosivePower, [jump, Clean(1)]).IsNeed);
     }
 
     [Fact]

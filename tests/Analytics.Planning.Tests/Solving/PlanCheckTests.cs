@@ -43,6 +43,11 @@ public class PlanCheckTests
         Tells(RuleIds.ZoneRepetitions, Week, Changed(2, s => s with { Shared = [new(Find("power_clean"), many, null, default, false)] }), "22 repetitions, at most 20 from 80 %");
     }
 
+    // 15 repetitions at 75 % are 5/8 of the 24 the guide has there, 12 at 80 % are 3/5 of 20.
+    [Fact]
+    public void Check_TwoCleansThatAreEachWithinTheirZone_IsTold()
+        => Tells(RuleIds.ZoneRepetitions, Week, Changed(2, s => s with { Shared = [Item("power_clean", "5x3"), Item("hang_clean", "6x2_minute")] }), "cleans, snatches and pulls take 123 % of the guide for one movement");
+
     [Fact]
     public void Check_JumpsAboveTheGuide_IsTold()
     {
@@ -82,7 +87,8 @@ public class PlanCheckTests
     public void Check_ThirteenHardSets_IsTold()
     {
         var thirteen = SampleTraining.Schemes.First(s => s.Id == "4x3") with { Sets = 13 };
-        Tells(RuleIds.HardSets, Week, Changed(0, s => s with { Shared = [new(Find("back_squat"), thirteen, null, default, false)] }), "13 hard sets of squat, at most 12");
+        // Nothing else in the week, so that its own squats do not add to them.
+        Tells(RuleIds.HardSets, Week, [Plan[0] with { Shared = [new(Find("back_squat"), thirteen, null, default, false)], Own = [] }], "13 hard sets of squat, at most 12");
     }
 
     [Fact]

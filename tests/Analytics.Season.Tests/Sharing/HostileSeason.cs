@@ -68,6 +68,7 @@ internal static class HostileSeason
             .With("training/weights.csv", "item,weight_lb,pairs\nbar,45,\nplate,45,2\nquenby_bar,20,\nstone of Ulric,20,\n")
             .With("training/calendar.csv", "date,start,kind,minutes,room,groups\n2026-03-09,07:00,rook_day,60,Quenby hall,Linebackers of AB and Zoltan Quenby\n2026-03-09,07:30,rook_day,60,Quenby hall,Linebackers of AB and Zoltan Quenby+Zoltan\n2026-03-09,07:30,rook_day,60,,Linebackers of AB and Zoltan Quenby+Receivers\n2026-03-10,when Pelham comes,rook_day,60,,\n")
             .With("training/restrictions.csv", "athlete_id,from,to,out,note\nAB,2026-03-01,,quenby_special+jump,Wexcombe hit him\nXanthe_Roook,2026-03-01,,jump,\nP8,2026-03-01,,all for Ottoline,\nsquat,2026-03-01,,neck,Bronagh\n")
+            .With("training/targets.csv", "group,metric,value,unit,note,Penhallow\nLinebackers of AB and Zoltan Quenby,back_squat_1rm,400,lb,Ulric wants it\n,cmj_height,30,in,for Pelham\nQuenby,cmj_height,30,in,\n,zoltan_special,400,lb,\n,sprint_10yd,1.7,quillons,\n,sprint_10yd,Ulric,s,\n")
             .With("training/plan.csv", "date,group,athlete_id,name,exercise,scheme,part,keep,why\n2026-03-09,,AB,Zoltan Quenby,quenby_special,fives_of_rook,own,keep,Ulric said\n2026-03-09,Linebackers of AB and Zoltan Quenby,,,quenby_special,,shared,,\n2026-03-09,,17,,quenby_special,,,never,\n2026-03-09,,Gristwood,,zoltan_lift,,,,\n")
             .With("training/plan of Tregarth.csv", "x")
             .With("photos/Zoltan.jpg", "x")

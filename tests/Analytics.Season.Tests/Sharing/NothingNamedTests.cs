@@ -35,8 +35,8 @@ public sealed class NothingNamedTests : IDisposable
         // Else the test above would look where nothing is.
         Assert.All(HostileSeason.People.Except(["ODreeve"]), p => Assert.Contains(texts, t => Token(p).IsMatch(t)));
         Assert.True(data.HeldBack.Count > 20, string.Join('\n', data.HeldBack));
-        Assert.Equal(10, data.Training.OwnFiles.Count);
-        Assert.Equal((3, 1, 3), (data.Training.Restrictions.Count, data.Training.Sessions.Count, data.Training.Earlier.Count));
+        Assert.Equal(11, data.Training.OwnFiles.Count);
+        Assert.Equal((3, 1, 3, 2), (data.Training.Restrictions.Count, data.Training.Sessions.Count, data.Training.Earlier.Count, data.Training.Targets.Count));
     }
 
     [Theory]

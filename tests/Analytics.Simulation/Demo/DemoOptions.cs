@@ -23,6 +23,9 @@ public sealed record DemoOptions
 
     /// <summary>Correlations planted between the gains of two qualities; none in the season that is kept.</summary>
     public IReadOnlyList<Squad.PlantedLink> Links { get; init; } = [];
+
+    /// <summary>Players made worse than they were drawn; none in the season that is kept.</summary>
+    public IReadOnlyList<Squad.PlantedDeficit> Deficits { get; init; } = [];
 }
 
 /// <summary>Where true changes come from.</summary>

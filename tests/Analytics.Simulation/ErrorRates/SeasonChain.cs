@@ -55,22 +55,7 @@ public sealed class SeasonChain
     public static SeasonChain Run(int number, ulong seed, DemoOptions options)
     {
         var generated = DemoSeason.Generate(seed, options with { WithClips = false });
-        var folder = Directory.CreateTempSubdirectory("season-");
-        try
-        {
-            // The folder of training has nothing to do with tests.
-            foreach (var (path, bytes) in generated.Files.Where(f => !f.Key.StartsWith("training/", StringComparison.Ordinal)))
-            {
-                var target = Path.Combine(folder.FullName, path);
-                Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-                File.WriteAllBytes(target, bytes);
-            }
-
-            return new SeasonChain(number, generated.Truth, SeasonReader.Read(folder.FullName));
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
-        }
+        // The folder of training has nothing to do with tests.
+        return new SeasonChain(number, generated.Truth, ScratchSeason.Read(generated.Files.Where(f => !f.Key.StartsWith("training/", StringComparison.Ordinal))));
     }
 }

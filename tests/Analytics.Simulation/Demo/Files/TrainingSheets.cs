@@ -72,6 +72,8 @@ public static class TrainingSheets
         var sheet = new Sheet("restrictions", "athlete_id", "from", "to", "out", "note");
         sheet.Add(players[6].Id, "2026-06-09", "2026-06-28", Overhead, "no overhead work: shoulder");
         sheet.Add(players[23].Id, "2026-06-12", null, "jump", "no jumps until the knee is seen again");
+        // He is listed as limited, upper body only, when he comes back: staff have put it into patterns.
+        sheet.Add(players[52].Id, "2026-06-16", "2026-06-25", "squat+hinge+single_leg+weightlifting+jump+sprint+carry", "upper body only");
         sheet.Add(players[48].Id, "2026-06-10", "2026-06-19", "sprint+carry", "hamstring");
         return sheet;
     }

@@ -16,6 +16,7 @@ public static class PlayerFactory
                 players.Add(DrawOne(seed, options, players.Count, GroupNorm.All[group], names[place], place));
         }
 
+        foreach (var deficit in options.Deficits) players[deficit.Player] = deficit.In(players[deficit.Player]);
         return players;
     }
 
