@@ -7,7 +7,7 @@ namespace Analytics.Planning.Solving;
 
 /// <summary>Work an earlier plan has for a day near the week: rest is counted over the turn of the week too.</summary>
 /// <param name="Row">The row of the plan.</param>
-/// <param name="Start">Start of its session, where the calendar has one for the group that day; else null.</param>
+/// <param name="Start">Start of its session as the row has it, else where the calendar has one for the group that day; else null.</param>
 /// <param name="IsHeavyLower">Whether it is heavy and the legs carry it.</param>
 /// <param name="IsHighImpact">Whether a landing of high impact comes in it.</param>
 internal sealed record WorkAround(EarlierChoice Row, TimeOnly? Start, bool IsHeavyLower, bool IsHighImpact)
@@ -28,6 +28,6 @@ internal sealed record WorkAround(EarlierChoice Row, TimeOnly? Start, bool IsHea
         var heavy = scheme is null ? exercise.Quality == TrainedQuality.MaximalStrength : DoseCount.IsHeavy(exercise, scheme, problem.Rules.Value(RuleIds.HeavyPercent));
         var group = row.Group ?? problem.Players.FirstOrDefault(p => p.Id == row.AthleteId)?.Group;
         var sessions = problem.SessionsAround.Where(s => s.Date == row.Date && group is not null && s.Has(group)).ToList();
-        return new(row, sessions.Count == 1 ? sessions[0].Start : null, heavy && exercise.Pattern.IsLowerBody(), exercise.Impact == Impact.High);
+        return new(row, row.Start ?? (sessions.Count == 1 ? sessions[0].Start : null), heavy && exercise.Pattern.IsLowerBody(), exercise.Impact == Impact.High);
     }
 }
