@@ -41,9 +41,21 @@ public class WeekPlannerTests
     [Fact]
     public void Plan_DefaultOfAGroup_IsBalancedOverTheWeek()
     {
-        var without = Week.Players.Where(p => p.Needs.Count == 0).Select(p => p.Id).ToHashSet();
-        foreach (var group in Plan.Sessions.GroupBy(s => s.Group))
-            Assert.Equal(4, group.SelectMany(s => s.Own).Where(o => o.ByDefault.Any(without.Contains)).Select(o => o.Quality).Distinct().Count());
+        // Nobody needs anything: four days, four qualities.
+        var plan = WeekPlanner.Plan(Week with { Players = [.. Week.Players.Select(p => p with { Needs = [] })] }).Plan!;
+        foreach (var group in plan.Sessions.GroupBy(s => s.Group))
+            Assert.Equal(4, group.SelectMany(s => s.Own).Where(o => o.ByDefault.Count > 0).Select(o => o.Quality).Distinct().Count());
+    }
+
+    // One of six needs reactive work: were it the default of the others, they would do as much of it as he.
+    [Fact]
+    public void Plan_DefaultOfAGroup_KeepsOffWhatSomebodyNeeds()
+    {
+        IReadOnlyList<PlanPlayer> players = [.. SampleSquad.Players(6, 1).Select((p, i) => p with { Needs = i > 0 ? [] : [new(TrainedQuality.ReactiveAbility, 0.9, "test", true)] })];
+        var own = WeekPlanner.Plan(SampleSquad.Problem(players, SampleSquad.Slot(1, "speed"))).Plan!.Sessions[0].Own;
+        Assert.Equal([players[0].Id], own.Single(o => o.Quality == TrainedQuality.ReactiveAbility).ForNeed);
+        Assert.DoesNotContain(own, o => o.Quality == TrainedQuality.ReactiveAbility && o.ByDefault.Count > 0);
+        Assert.Equal(5, own.Sum(o => o.ByDefault.Count));
     }
 
     [Fact]
