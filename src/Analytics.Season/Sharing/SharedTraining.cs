@@ -8,7 +8,7 @@ using Analytics.Season.Training;
 
 namespace Analytics.Season.Sharing;
 
-/// <summary>The training settings of a shared season: the kit's own words stay, a coach's lose identifiers, names and parts of names, notes on restrictions fall away.</summary>
+/// <summary>The training settings of a shared season: the kit's own words stay, a coach's lose identifiers, names and parts of names, notes on restrictions and targets fall away.</summary>
 internal sealed class SharedTraining(SharedNames names, SharedTrials trials, SharedPaths paths, bool hidesLines)
 {
     private static readonly TrainingSettings Shipped = ShippedTraining.In("lb");
@@ -31,8 +31,8 @@ internal sealed class SharedTraining(SharedNames names, SharedTrials trials, Sha
         Weights = training.Weights with { Singles = training.Weights.Singles.ToDictionary(s => Id("implement", s.Key), s => s.Value, StringComparer.Ordinal) },
         // In file order they would stand as in the squad list.
         Restrictions = [.. training.Restrictions.Select(Restriction).OrderBy(r => names.Place(r.AthleteId)).ThenBy(r => r.From)],
-        // Two groups whose names are no longer told apart have one target.
-        Targets = [.. training.Targets.Select(t => t with { Group = t.Group is { } group ? names.Group(group) : null, Note = Text(t.Note) }).DistinctBy(t => (t.Group, t.MetricId))],
+        // A note may name anybody; two groups whose names are no longer told apart have one target.
+        Targets = [.. training.Targets.Select(t => t with { Group = t.Group is { } group ? names.Group(group) : null, Note = "" }).DistinctBy(t => (t.Group, t.MetricId))],
         Earlier = [.. training.Earlier.Select(Choice).OrderBy(c => c.Date).ThenBy(c => c.Group, StringComparer.Ordinal).ThenBy(c => c.AthleteId is { } id ? names.Place(id) : -1)],
     };
 
