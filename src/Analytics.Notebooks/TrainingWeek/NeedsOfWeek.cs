@@ -17,6 +17,8 @@ internal static class NeedsOfWeek
             .OrderBy(r => r.Need.Quality).ThenBy(r => r.Need.Half).ThenByDescending(r => r.Need.Probability).ToList();
         var open = view.Players.SelectMany(p => p.Needs.Where(n => n.Probability is null).Select(n => (Player: p, Need: n))).ToList();
         List<Block> body = [];
+        var unread = WeekFlags.UnreadTargets(view);
+        if (unread > 0) body.Add(new Note($"{Words.Capital(Words.Count(unread))} {(unread == 1 ? "row" : "rows")} of training/targets.csv could not be read and {(unread == 1 ? "holds" : "hold")} nobody to a target (list at the end)."));
         if (rows.Count > 0)
             body.Add(DataTable.Of("Needs", rows, t => t
                 .Text("Player", r => new Cell(r.Player.Name, view.Only is null ? r.Player.Group : ""))

@@ -16,6 +16,10 @@ internal static class WeekFlags
     public static IReadOnlyList<HeldBackRow> UnreadRestrictions(WeekView view)
         => [.. view.Week.Season.HeldBack.Where(r => r.File.EndsWith("training/restrictions.csv", StringComparison.OrdinalIgnoreCase) && (view.Only is null || r.AthleteId == view.Only.Id))];
 
+    /// <summary>How many rows of the coach's targets could not be read; the page of a player does not tell.</summary>
+    public static int UnreadTargets(WeekView view)
+        => view.Only is not null ? 0 : view.Week.Season.HeldBack.Where(r => r.File.EndsWith("training/targets.csv", StringComparison.OrdinalIgnoreCase)).Sum(r => Math.Max(r.Rows, 1));
+
     /// <summary>Flags the page shows: of one player only what names him.</summary>
     public static IEnumerable<RuleFlag> Of(WeekView view)
         => view.Plan?.Flags.Where(f => view.Only is null || f.Subject == view.Only.Name || f.Subject.StartsWith(view.Only.Name + ",", StringComparison.Ordinal)) ?? [];

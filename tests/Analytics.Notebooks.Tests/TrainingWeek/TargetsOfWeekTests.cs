@@ -81,6 +81,8 @@ public sealed class TargetsOfWeekTests
     {
         using var season = With("Front row;back_squat_1rm;250;cm;\n");
         Assert.DoesNotContain("target", Strength(season)["P06"].Reason, StringComparison.Ordinal);
+        Assert.Contains("One row of training/targets.csv could not be read and holds nobody", TrainingSeasons.Open(season).Why().ToText(), StringComparison.Ordinal);
+        Assert.DoesNotContain("targets.csv", TrainingSeasons.Open(season, athlete: "P06").Why().ToText(), StringComparison.Ordinal);
         var left = TrainingSeasons.Open(season).HeldBack().ToText();
         Assert.Contains("training/targets.csv, line 2", left, StringComparison.Ordinal);
         Assert.Contains("The unit 'cm' is not one of back_squat_1rm.", left, StringComparison.Ordinal);
