@@ -36,7 +36,7 @@ internal static class DosesBlock
         .Text("Kept", r => r.Line.IsWithin == true ? new Cell("within") : new Cell(r.Line.RuleId is null ? "less than the guide" : "over", "", Tone.Loss))
         .Text("Source", r => r.Line.Source));
 
-    private static string When(DoseLine line) => line.Session is { } slot ? WeekWords.ShortDay(slot.Date) : "the week";
+    private static string When(DoseLine line) => line.Session is { } slot ? WeekWords.ShortDay(slot.Date) : line.Day is { } day ? WeekWords.ShortDay(day) : "the week";
 
     private static int Decimals(DoseLine line) => line.Amount is { } amount && Math.Abs(amount - Math.Round(amount)) > 1e-9 ? 1 : 0;
 

@@ -8,10 +8,13 @@ public sealed record DoseLine
     /// <summary>Rule whose limit it is; null for a guide that no plan must keep, and for an amount without a limit.</summary>
     public string? RuleId { get; init; }
 
-    /// <summary>Session; null for the week.</summary>
+    /// <summary>Session; null for a day and for the week.</summary>
     public SessionSlot? Session { get; init; }
 
-    /// <summary>What it is of, in words: an exercise, a pattern, "session". Untrusted text: always escape.</summary>
+    /// <summary>Day of all its sessions together; null for a session and for the week.</summary>
+    public DateOnly? Day { get; init; }
+
+    /// <summary>What it is of, in words: an exercise, a pattern, "session", "day". Untrusted text: always escape.</summary>
     public required string Subject { get; init; }
 
     /// <summary>What is counted, in words.</summary>

@@ -12,9 +12,9 @@ namespace Analytics.Planning.Dose;
 /// <param name="Items">His exercises, in order.</param>
 public sealed record PlayerSession(SessionSlot Slot, IReadOnlyList<PlannedItem> Items);
 
-/// <summary>The dose of one player's week, worked out from exercises and schemes alone: it knows nothing of how the week was found, and so can check it.</summary>
+/// <summary>The dose of one player's week, worked out from exercises and schemes alone. It counts one exercise as the search for a plan does, and adds up by itself.</summary>
 /// <param name="AthleteId">Identifier of the player.</param>
-/// <param name="Lines">Sessions in order, then the week.</param>
+/// <param name="Lines">Sessions in order, days with several sessions, the week.</param>
 public sealed record DoseSheet(string AthleteId, IReadOnlyList<DoseLine> Lines)
 {
     /// <summary>Limits of rules that are not kept.</summary>
@@ -38,6 +38,7 @@ public sealed record DoseSheet(string AthleteId, IReadOnlyList<DoseLine> Lines)
         return new(player.Id,
         [
             .. sessions.SelectMany(s => SessionDose.Of(player, s, rules, by).Concat(loads is null ? [] : VolumeDose.Of(s, loads))),
+            .. DayDose.Contacts(player, sessions, rules),
             .. WeekDose.HardSets(sessions, rules, by),
         ]);
     }

@@ -38,7 +38,7 @@ internal static class ClashRelief
     {
         RuleIds.SessionMinutes => Minutes(problem, all, rule, then, options),
         RuleIds.StationPlaces => $"with enough places {then}",
-        RuleIds.DayDemands => $"without this {then}; another kind of day, or a lower least number, would do",
+        RuleIds.DayDemands => $"where that day need not keep to its kind {then}; another kind of day, or other numbers in day-kinds.csv, would do",
         RuleIds.Restrictions => "only if the people who set it say so",
         RuleIds.Kept => $"without this choice {then}",
         RuleIds.GameGap => $"with heavy work on that day {then}; better move the session or change its kind",

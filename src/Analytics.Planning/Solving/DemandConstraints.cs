@@ -12,7 +12,7 @@ internal static class DemandConstraints
 {
     /// <summary>The rule of a demand; where there is none, that the day has nothing like the exercise.</summary>
     public static RuleAtPlace Rule(UnitDay day, DayDemand? demand, Exercise exercise)
-        => demand is null ? new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {exercise.Quality.Name()}", $"{day.Kind.Name} on {PlaceTexts.Session(day.Slot)} has no exercises like {exercise.Name}") : Rule(day, demand);
+        => demand is null ? new(RuleIds.DayDemands, $"{PlaceTexts.Session(day.Slot)}, {exercise.Name}", $"{exercise.Name} is not part of {day.Kind.Described} ({PlaceTexts.Session(day.Slot)})") : Rule(day, demand);
 
     public static void Add(WeekModel week)
     {

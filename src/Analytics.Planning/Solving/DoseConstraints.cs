@@ -7,14 +7,18 @@ using Google.OrTools.Sat;
 
 namespace Analytics.Planning.Solving;
 
-/// <summary>Ground contacts and weightlifting repetitions of a session, hard sets of a week.</summary>
+/// <summary>Ground contacts of a session and a day, weightlifting repetitions of a session, hard sets of a week.</summary>
 internal static class DoseConstraints
 {
     public static void Add(WeekModel week)
     {
         var rules = week.Problem.Rules;
         if (rules.IsOn(RuleIds.JumpContacts))
+        {
             foreach (var day in week.Days) Contacts(week, day);
+            foreach (var days in week.Days.GroupBy(d => (d.UnitIndex, d.Slot.Date)).Where(g => g.Skip(1).Any())) ContactsOfDay(week, [.. days]);
+        }
+
         if (rules.IsOn(RuleIds.ZoneRepetitions))
             foreach (var day in week.Days) Zones(week, day);
         if (!rules.IsOn(RuleIds.HardSets)) return;
@@ -27,6 +31,35 @@ internal static class DoseConstraints
         var most = day.Unit.MostContacts(week.Problem.Rules);
         AtMost(week, day, c => c.Contacts, most, new(RuleIds.JumpContacts, $"{PlaceTexts.Session(day.Slot)}, {day.Unit.Label}",
             string.Create(CultureInfo.InvariantCulture, $"at most {most} ground contacts for {day.Unit.Label} on {PlaceTexts.Session(day.Slot)}")));
+    }
+
+    // The guide is for a session. Two sessions of a day are held to it together (our choice, no source), each with its largest own work, whoever does it.
+    private static void ContactsOfDay(WeekModel week, List<UnitDay> days)
+    {
+        var (unit, date) = (days[0].Unit, days[0].Slot.Date);
+        var most = unit.MostContacts(week.Problem.Rules);
+        var sum = LinearExpr.NewBuilder();
+        long possible = 0;
+        foreach (var day in days)
+        {
+            foreach (var choice in day.Shared.Where(c => c.Candidate.Contacts > 0))
+            {
+                sum.AddTerm(choice.Chosen, choice.Candidate.Contacts);
+                possible += choice.Candidate.Contacts;
+            }
+
+            var own = day.Own.Values.SelectMany(o => o).Where(c => c.Candidate.Contacts > 0).ToList();
+            if (own.Count == 0) continue;
+            var largest = own.Max(c => c.Candidate.Contacts);
+            var contacts = week.Model.NewIntVar(0, largest, $"own contacts {day}");
+            foreach (var choice in own) week.Model.Add(contacts >= choice.Chosen * choice.Candidate.Contacts);
+            sum.AddTerm(contacts, 1);
+            possible += largest;
+        }
+
+        if (possible > most)
+            week.Rules.Hold(week.Model.Add(sum <= most), new(RuleIds.JumpContacts, $"{PlaceTexts.Day(date)}, {unit.Label}, all sessions",
+                string.Create(CultureInfo.InvariantCulture, $"at most {most} ground contacts for {unit.Label} in all sessions of {PlaceTexts.Day(date)}")));
     }
 
     private static void Zones(WeekModel week, UnitDay day)

@@ -10,7 +10,11 @@ using static System.FormattableString;
 
 namespace Analytics.Planning.Solving;
 
-/// <summary>Checks a plan against every rule, player by player, from the plan alone: it knows nothing of the model that made it.</summary>
+/// <summary>
+/// Checks a plan against every rule, player by player, from the plan alone: it knows nothing of the model that made it. What one thing counts is the same code as in
+/// the search (contacts, hard sets, time, per cent and zones of an exercise; a player's limit of contacts; hours between two starts); what is added up over a session, a
+/// day and the week, which sessions are compared, and who is at a station when, is worked out here anew.
+/// </summary>
 public static class PlanCheck
 {
     /// <summary>Where a plan does not keep a rule, whatever is to happen then; rules that are off are not looked at.</summary>
@@ -72,6 +76,10 @@ public static class PlanCheck
             if (!items.Select(i => i.Exercise.Quality.PartOfSession()).SequenceEqual(items.Select(i => i.Exercise.Quality.PartOfSession()).Order()))
                 yield return new(RuleIds.SessionOrder, where, "jumps and sprints after heavier work");
         }
+
+        foreach (var day in mine.GroupBy(m => m.Session.Slot.Date).Where(d => d.Count() > 1))
+            if (day.SelectMany(m => m.Items).Sum(i => i.Contacts) is var landings && ContactLimit.Of(player, rules).Most is var allowed && landings > allowed)
+                yield return new(RuleIds.JumpContacts, $"{player.Name}, {PlaceTexts.Day(day.Key)}", Invariant($"{landings} ground contacts in {day.Count()} sessions of the day, at most {allowed}"));
 
         foreach (var flag in Gaps(problem, RuleIds.HeavyLowerGap, player, mine, i => i.Exercise.Pattern.IsLowerBody() && DoseCount.IsHeavy(i.Exercise, i.Scheme, heavy), w => w.IsHeavyLower)) yield return flag;
         foreach (var flag in Gaps(problem, RuleIds.HighImpactGap, player, mine, i => i.Exercise.Impact == Impact.High || i.Partner?.Impact == Impact.High, w => w.IsHighImpact)) yield return flag;

@@ -79,6 +79,9 @@ public sealed record DayKind(string Id, string Name, IReadOnlyList<DayDemand> De
     /// <summary>The kind word of a game in a calendar.</summary>
     public const string Game = "game";
 
+    /// <summary>In a sentence: "a speed day", "an upper-body power day"; a name that says day already gets no second one.</summary>
+    public string Described => $"{(Name.Length > 0 && "aeiou".Contains(char.ToLowerInvariant(Name[0]), StringComparison.Ordinal) ? "an" : "a")} {Name}{(Name.EndsWith("day", StringComparison.OrdinalIgnoreCase) ? "" : " day")}";
+
     /// <summary>What it asks of exercises like this; null when nothing of the kind is done.</summary>
     /// <param name="exercise">The exercise.</param>
     public DayDemand? Of(Exercise exercise) => Demands.FirstOrDefault(d => d.Concerns(exercise));

@@ -84,6 +84,21 @@ public class ClashTests
     }
 
     [Fact]
+    public void KeptSquat_SpeedDay_SaysItIsNotPartOfThatDay()
+    {
+        var problem = SampleSquad.Problem(Squad, SampleSquad.Slot(0, "speed")) with { Earlier = [new() { Date = SampleSquad.Monday, Group = "Linemen", ExerciseId = "back_squat", Force = ChoiceForce.Keep }] };
+        var clash = Clashes(problem, (RuleIds.DayDemands, "Mon 15 Jun, back_squat"), (RuleIds.Kept, "Linemen, Mon 15 Jun, back_squat, kept"));
+        Assert.Contains("back_squat is not part of a Speed day (Mon 15 Jun)", clash.Rules.Select(r => r.Text));
+        Assert.Contains("where that day need not keep to its kind there is a plan; another kind of day, or other numbers in day-kinds.csv, would do", clash.Relaxations.Select(r => r.Text));
+    }
+
+    [Theory]
+    [InlineData("speed", "a speed day")]
+    [InlineData("upper-body power", "an upper-body power day")]
+    [InlineData("Easy day", "an Easy day")]
+    public void Kind_InASentence_HasItsArticle(string name, string text) => Assert.Equal(text, new DayKind("made", name, [], "made").Described);
+
+    [Fact]
     public void TwoClashes_OfDifferentDays_AreBothNamed()
     {
         var answer = WeekPlanner.Plan(SampleSquad.Problem(Squad, SampleSquad.Slot(0, "max_strength", 32), SampleSquad.Slot(3, "max_strength", 32)));
